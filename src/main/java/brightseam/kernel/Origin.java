@@ -1,0 +1,24 @@
+package brightseam.kernel;
+
+import java.util.Objects;
+
+/**
+ * Where an event came from: when, by whose badge, on which tablet, and whether the shop was a demo.
+ *
+ * @param at the server's moment of the decision
+ * @param by who was signed in, or the badge {@code SHOP} where the server itself noticed something
+ * @param tablet the tablet's label, or {@code server}
+ * @param demo true for everything recorded in a demo shop; printed wherever the event is
+ */
+public record Origin(Moment at, BadgeId by, String tablet, boolean demo) {
+
+    /** The badge under which the server records what it notices by itself, such as an overrun hold. */
+    public static final BadgeId SHOP = new BadgeId("SHOP");
+
+    /** Refuses missing parts and a tablet label of more than 40 characters. */
+    public Origin {
+        Objects.requireNonNull(at, "at");
+        Objects.requireNonNull(by, "by");
+        Syntax.text("tablet", tablet, 40);
+    }
+}
