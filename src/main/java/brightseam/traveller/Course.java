@@ -1,0 +1,92 @@
+package brightseam.traveller;
+
+import brightseam.kernel.Moment;
+import brightseam.kernel.StepId;
+import brightseam.procedure.Hold;
+import brightseam.procedure.Procedure;
+import brightseam.procedure.Step;
+import java.util.List;
+import java.util.Optional;
+
+/** Where a traveller stands on its procedure: what may begin, what is hurried, what a return supersedes. */
+final class Course {
+
+    private final Traveller traveller;
+    private final Procedure procedure;
+
+    Course(Traveller traveller, Procedure procedure) {
+        this.traveller = traveller;
+        this.procedure = procedure;
+    }
+
+    /**
+     * The step that may begin now: the first unsigned one; or, where that one's hold has ended and a gap runs, the one
+     * behind it, since hands in acid gauntlets rinse first and sign after.
+     */
+    Optional<Step> startable() {
+        for (Step step : procedure.steps()) {
+            Optional<StepRun> run = traveller.run(step.id());
+            if (run.isEmpty()) {
+                return Optional.of(step);
+            }
+            if (!run.get().isSigned() && !(step.gap().isPresent() && hasEnded(step, run.get()))) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The gap that runs now, where one does. */
+    Optional<GapClock> gap() {
+        List<Step> steps = procedure.steps();
+        for (int i = steps.size() - 2; i >= 0; i--) {
+            Step from = steps.get(i);
+            Step to = steps.get(i + 1);
+            Optional<Moment> since = traveller.run(from.id()).flatMap(run -> endOf(from, run));
+            if (from.gap().isPresent() && since.isPresent()) {
+                return hasBegun(to) ? Optional.empty() : Optional.of(new GapClock(from.id(), to.id(), since.get(),
+                        since.get().plus(from.gap().get().maximum()), from.gap().get().reason()));
+            }
+            if (hasBegun(from)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether beginning {@code step} makes the pieces safe, which quarantine must not delay. */
+    boolean makesSafe(StepId step) {
+        return gap().filter(gap -> gap.to().equals(step)).isPresent();
+    }
+
+    /** The steps from {@code step} on that have been begun. */
+    List<StepId> begunFrom(StepId step) {
+        return procedure.steps().subList(procedure.position(step), procedure.steps().size()).stream()
+                .map(Step::id).filter(traveller.runs()::containsKey).toList();
+    }
+
+    static boolean readsBeforeHold(Step step) {
+        return step.hold().isPresent() && step.readings().stream().anyMatch(spec -> spec.beforeHold());
+    }
+
+    static Moment earliestEnd(Hold hold, StepRun run) {
+        return run.holdBegunAt().orElseThrow().plus(hold.minimum());
+    }
+
+    static Optional<Moment> latestEnd(Hold hold, StepRun run) {
+        return hold.maximum().flatMap(longest -> run.holdBegunAt().map(begun -> begun.plus(longest)));
+    }
+
+    private boolean hasBegun(Step step) {
+        return traveller.run(step.id())
+                .filter(run -> step.hold().isEmpty() || run.holdBegunAt().isPresent()).isPresent();
+    }
+
+    private static boolean hasEnded(Step step, StepRun run) {
+        return endOf(step, run).isPresent();
+    }
+
+    private static Optional<Moment> endOf(Step step, StepRun run) {
+        return step.hold().isPresent() ? run.holdEndedAt() : run.signedAt();
+    }
+}

@@ -1,0 +1,115 @@
+package brightseam.traveller;
+
+import brightseam.kernel.StepId;
+import brightseam.procedure.BinClass;
+import brightseam.procedure.Procedure;
+import brightseam.procedure.ReadingSpec;
+import brightseam.procedure.Step;
+import brightseam.procedure.StepKind;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds the one thing to do now. It only points; whether it may be done is decided by {@link TravellerDecider}. Pieces
+ * in a bath come first, then a running gap, then quarantine, then the step at hand.
+ */
+public final class Guide {
+
+    private final Traveller traveller;
+    private final Procedure procedure;
+    private final Course course;
+
+    private Guide(Traveller traveller, Procedure procedure) {
+        this.traveller = traveller;
+        this.procedure = procedure;
+        this.course = new Course(traveller, procedure);
+    }
+
+    /** The one thing to do now with {@code traveller}. */
+    public static NextAction next(Traveller traveller, Procedure procedure) {
+        return new Guide(traveller, procedure).next();
+    }
+
+    /** The gap that runs now, where one does. */
+    public static Optional<GapClock> gap(Traveller traveller, Procedure procedure) {
+        return new Course(traveller, procedure).gap();
+    }
+
+    /** Steps that a rework of {@code nc} may return to now. */
+    public static List<StepId> returns(
+            Traveller traveller, Procedure procedure, Nonconformance nc) {
+        return new QuarantineRules(traveller, procedure).returns(nc);
+    }
+
+    private NextAction next() {
+        if (traveller.hasEnded() || traveller.currentStep().isEmpty()) {
+            return new NextAction.Ended(traveller.phase());
+        }
+        Optional<NextAction> holding = traveller.runs().values().stream().filter(StepRun::isHolding)
+                .findFirst().map(this::holding);
+        if (holding.isPresent()) {
+            return holding.get();
+        }
+        Optional<GapClock> gap = course.gap();
+        if (gap.isPresent()) {
+            return toBegin(procedure.step(gap.get().to()), gap);
+        }
+        if (traveller.isInQuarantine()) {
+            return new NextAction.AwaitDisposition(traveller.openNonconformances());
+        }
+        Step step = procedure.step(traveller.currentStep().orElseThrow());
+        return step.isInspectionPoint() ? new NextAction.AwaitStamp(step) : toFinish(step);
+    }
+
+    private NextAction holding(StepRun run) {
+        Step step = procedure.step(run.step());
+        return new NextAction.Holding(step, run.holdBegunAt().orElseThrow(),
+                Course.earliestEnd(step.hold().orElseThrow(), run), Course.latestEnd(step.hold().orElseThrow(), run));
+    }
+
+    private NextAction toBegin(Step step, Optional<GapClock> gap) {
+        if (new BinRules(traveller, procedure).unfitFor(step).isPresent()) {
+            return new NextAction.PutInto(step, step.bins().stream().sorted().toList(), gap);
+        }
+        Optional<StepRun> run = traveller.run(step.id());
+        if (run.isEmpty()) {
+            return mustCloseBefore(step)
+                    .orElseGet(() -> new NextAction.Begin(step, gap));
+        }
+        return step.readings().stream().filter(ReadingSpec::beforeHold)
+                .filter(spec -> run.get().reading(spec.id()).filter(Reading::currentInLimits).isEmpty())
+                .findFirst().<NextAction>map(spec -> read(step, run.get(), spec, gap))
+                .orElseGet(() -> new NextAction.BeginHold(step, gap));
+    }
+
+    private NextAction toFinish(Step step) {
+        Optional<StepRun> run = traveller.run(step.id());
+        if (run.isEmpty() || step.hold().isPresent() && run.get().holdBegunAt().isEmpty()) {
+            return toBegin(step, Optional.empty());
+        }
+        return step.readings().stream()
+                .filter(spec -> run.get().reading(spec.id()).isEmpty())
+                .findFirst().<NextAction>map(spec -> read(step, run.get(), spec, Optional.empty()))
+                .orElseGet(() -> toSign(step));
+    }
+
+    private NextAction toSign(Step step) {
+        if (new BinRules(traveller, procedure).unfitFor(step).isPresent()) {
+            return new NextAction.PutInto(step, step.bins().stream().sorted().toList(), Optional.empty());
+        }
+        return traveller.placement()
+                .filter(where -> where.binClass() == BinClass.SEALED_BAG && !where.closed())
+                .<NextAction>map(where -> new NextAction.CloseBin(step, where.bin(), where.binClass()))
+                .orElseGet(() -> new NextAction.Sign(step));
+    }
+
+    private Optional<NextAction> mustCloseBefore(Step step) {
+        return traveller.placement()
+                .filter(where -> step.kind() == StepKind.PASS_IN && !where.closed())
+                .map(where -> new NextAction.CloseBin(step, where.bin(), where.binClass()));
+    }
+
+    private static NextAction read(Step step, StepRun run, ReadingSpec spec, Optional<GapClock> gap) {
+        return new NextAction.Read(step, spec, run.reading(spec.id()).isPresent(), gap);
+    }
+}

@@ -1,0 +1,17 @@
+package brightseam.traveller;
+
+/** What a signature says. */
+public enum Meaning {
+    /** I did this step as written. */
+    PERFORMED,
+    /** I inspected and accept. */
+    INSPECTED,
+    /** I inspected and reject. */
+    REJECTED,
+    /** I decide what becomes of a nonconformance. */
+    DISPOSITIONED,
+    /** I correct an entry. */
+    CORRECTED,
+    /** I set pieces of this lot apart. */
+    SEPARATED
+}

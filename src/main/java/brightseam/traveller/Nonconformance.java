@@ -1,0 +1,59 @@
+package brightseam.traveller;
+
+import brightseam.kernel.Moment;
+import brightseam.kernel.StepId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something that broke a limit or was found wanting; open until it is dispositioned.
+ *
+ * @param number from 1 in its traveller
+ * @param cause what sort
+ * @param step where it arose
+ * @param pass in which passage of that step
+ * @param pieces which pieces, ascending
+ * @param text what was found, in words or figures
+ * @param openedAt when
+ * @param decision what was decided, where it was
+ */
+public record Nonconformance(
+        int number,
+        Cause cause,
+        StepId step,
+        int pass,
+        List<Integer> pieces,
+        String text,
+        Moment openedAt,
+        Optional<Decided> decision) {
+
+    /** What sort of nonconformance. */
+    public enum Cause {
+        /** A hold lasted longer than its maximum. */
+        HOLD_OVERRUN,
+        /** The next step began later than the gap allows. */
+        GAP_EXCEEDED,
+        /** A reading lay outside its limits. */
+        READING_OUT_OF_LIMITS,
+        /** An inspector rejected. */
+        INSPECTION_REJECTED,
+        /** A person reported it. */
+        REPORTED
+    }
+
+    /** A disposition as decided. */
+    public record Decided(Disposition disposition, String reason, Moment at, Signature signature) {}
+
+    /** Whether nobody has decided yet. */
+    public boolean isOpen() {
+        return decision.isEmpty();
+    }
+
+    Nonconformance decided(Decided how) {
+        return new Nonconformance(number, cause, step, pass, pieces, text, openedAt, Optional.of(how));
+    }
+
+    Nonconformance withPieces(List<Integer> remaining) {
+        return new Nonconformance(number, cause, step, pass, remaining, text, openedAt, decision);
+    }
+}

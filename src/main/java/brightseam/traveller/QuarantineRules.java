@@ -1,0 +1,115 @@
+package brightseam.traveller;
+
+import brightseam.kernel.Decision;
+import brightseam.kernel.StepId;
+import brightseam.procedure.Procedure;
+import brightseam.traveller.TravellerCommand.Decide;
+import brightseam.traveller.TravellerCommand.ReportNonconformance;
+import brightseam.traveller.TravellerCommand.ReportTouch;
+import brightseam.traveller.TravellerEvent.NonconformanceOpened;
+import brightseam.traveller.TravellerEvent.ReturnedToStep;
+import brightseam.traveller.TravellerEvent.WindowEnded;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reports, dispositions and returns. */
+final class QuarantineRules {
+
+    private final Traveller traveller;
+    private final Procedure procedure;
+    private final Course course;
+
+    QuarantineRules(Traveller traveller, Procedure procedure) {
+        this.traveller = traveller;
+        this.procedure = procedure;
+        this.course = new Course(traveller, procedure);
+    }
+
+    Decision<TravellerEvent> touch(ReportTouch c) {
+        return new Broken()
+                .when(!(traveller.window() instanceof Window.Open),
+                        () -> new TravellerRefusal.NothingToTouch(traveller.id()))
+                .when(c.what().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .orElse(() -> List.of(
+                        new TravellerEvent.TouchReported(c.origin(), c.what()),
+                        new WindowEnded(c.origin(), WindowEnd.TOUCHED),
+                        new ReturnedToStep(c.origin(), procedure.touchReturnsTo(), "touched: " + c.what(),
+                                course.begunFrom(procedure.touchReturnsTo()))));
+    }
+
+    Decision<TravellerEvent> report(ReportNonconformance c) {
+        StepId step = traveller.currentStep().orElse(procedure.route().getLast());
+        return new Broken()
+                .when(c.text().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .when(!LotRules.has(traveller, c.pieces()),
+                        () -> new TravellerRefusal.NoSuchPieces(c.pieces(), traveller.pieces()))
+                .orElse(() -> List.of(new NonconformanceOpened(c.origin(), traveller.nextNonconformance(),
+                        Nonconformance.Cause.REPORTED, step, traveller.pass(step),
+                        c.pieces().stream().sorted().distinct().toList(), c.text(), Optional.empty())));
+    }
+
+    Decision<TravellerEvent> decide(Decide c) {
+        Optional<Nonconformance> open = traveller.openNonconformances().stream()
+                .filter(nc -> nc.number() == c.number()).findFirst();
+        if (open.isEmpty()) {
+            return Decision.refused(List.of(new TravellerRefusal.NotOpen(c.number())));
+        }
+        Optional<StepRun> holding = traveller.runs().values().stream().filter(StepRun::isHolding).findFirst();
+        return new Broken()
+                .when(c.disposition().roles().stream().noneMatch(c.signer()::has), () ->
+                        new TravellerRefusal.RoleMissing(c.signer().badge(),
+                                c.disposition().roles().stream().sorted().toList()))
+                .when(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .when(!returnFits(open.get(), c), () -> new TravellerRefusal.ReturnNotAllowed(returns(open.get())))
+                .add(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
+                .orElse(() -> decided(open.get(), c));
+    }
+
+    /** Steps that a rework of {@code nc} may return to, out of those that the procedure names, begun already. */
+    List<StepId> returns(Nonconformance nc) {
+        return procedure.step(nc.step()).reworkTo().stream().filter(traveller.runs()::containsKey).toList();
+    }
+
+    private boolean returnFits(Nonconformance nc, Decide c) {
+        return c.disposition() == Disposition.REWORK
+                ? c.returnTo().filter(returns(nc)::contains).isPresent()
+                : c.returnTo().isEmpty();
+    }
+
+    private List<TravellerEvent> decided(Nonconformance nc, Decide c) {
+        List<TravellerEvent> events = new ArrayList<>();
+        events.add(new TravellerEvent.Dispositioned(c.origin(), nc.number(), c.disposition(), c.reason(),
+                new Signature(c.signer(), Meaning.DISPOSITIONED)));
+        switch (c.disposition()) {
+            case REWORK -> events.addAll(returned(c.returnTo().orElseThrow(), c));
+            case SCRAP -> events.addAll(scrapped(nc, c));
+            case REPAIR, USE_AS_IS -> { }
+        }
+        return events;
+    }
+
+    private List<TravellerEvent> returned(StepId back, Decide c) {
+        List<TravellerEvent> events = new ArrayList<>();
+        boolean undoesCleaning = procedure.position(back) <= procedure.position(procedure.window().openedBy());
+        if (undoesCleaning && traveller.window() instanceof Window.Open) {
+            events.add(new WindowEnded(c.origin(), WindowEnd.RETURNED));
+        }
+        events.add(new ReturnedToStep(c.origin(), back, c.reason(), course.begunFrom(back)));
+        return events;
+    }
+
+    private List<TravellerEvent> scrapped(Nonconformance nc, Decide c) {
+        List<TravellerEvent> events = new ArrayList<>();
+        List<Integer> gone = nc.pieces().stream().filter(traveller.pieces()::contains).toList();
+        events.add(new TravellerEvent.PiecesScrapped(c.origin(), gone));
+        traveller.openNonconformances().stream()
+                .filter(other -> other.number() != nc.number() && gone.containsAll(other.pieces()))
+                .forEach(other -> events.add(new TravellerEvent.Dispositioned(c.origin(), other.number(),
+                        Disposition.SCRAP, c.reason(), new Signature(c.signer(), Meaning.DISPOSITIONED))));
+        if (gone.size() == traveller.pieces().size() && traveller.window() instanceof Window.Open) {
+            events.add(new WindowEnded(c.origin(), WindowEnd.TRAVELLER_ENDED));
+        }
+        return events;
+    }
+}

@@ -1,0 +1,153 @@
+package brightseam.traveller;
+
+import brightseam.kernel.Decision;
+import brightseam.kernel.Moment;
+import brightseam.kernel.StepId;
+import brightseam.procedure.Hold;
+import brightseam.procedure.Procedure;
+import brightseam.procedure.Step;
+import brightseam.procedure.StepKind;
+import brightseam.traveller.TravellerCommand.BeginHold;
+import brightseam.traveller.TravellerCommand.EndHold;
+import brightseam.traveller.TravellerCommand.StartStep;
+import brightseam.traveller.TravellerEvent.HoldBegun;
+import brightseam.traveller.TravellerEvent.StepStarted;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** When a step may begin, and when its hold may begin and end. */
+final class StepRules {
+
+    private final Traveller traveller;
+    private final Procedure procedure;
+    private final Course course;
+
+    StepRules(Traveller traveller, Procedure procedure) {
+        this.traveller = traveller;
+        this.procedure = procedure;
+        this.course = new Course(traveller, procedure);
+    }
+
+    Decision<TravellerEvent> start(StartStep c) {
+        Optional<Step> found = procedure.find(c.step());
+        if (found.isEmpty()) {
+            return Decision.refused(List.of(new TravellerRefusal.UnknownStep(c.step())));
+        }
+        Step step = found.get();
+        return new Broken()
+                .add(outOfTurn(step))
+                .when(traveller.isInQuarantine() && !course.makesSafe(step.id()), this::quarantine)
+                .addAll(station(step, c))
+                .add(new BinRules(traveller, procedure).unfitFor(step))
+                .addAll(passInObjections(step, c.origin().at()))
+                .when(!step.cautions().isEmpty() && !c.cautionsRead(),
+                        () -> new TravellerRefusal.CautionsNotRead(step.id()))
+                .when(step.gloves().isPresent() && !c.glovesOn(),
+                        () -> new TravellerRefusal.GlovesNotOn(step.id(), step.gloves().orElseThrow()))
+                .addAll(c.objections())
+                .orElse(() -> started(step, c));
+    }
+
+    private static List<TravellerEvent> started(Step step, StartStep c) {
+        List<TravellerEvent> events = new ArrayList<>();
+        events.add(new StepStarted(c.origin(), step.id(), c.station().map(TravellerCommand.StationFact::id),
+                c.cautionsRead(), step.gloves(), c.loadWith().stream().sorted().toList()));
+        if (step.hold().isPresent() && !Course.readsBeforeHold(step)) {
+            events.add(new HoldBegun(c.origin(), step.id()));
+        }
+        return events;
+    }
+
+    Decision<TravellerEvent> beginHold(BeginHold c) {
+        Optional<StepRun> running = traveller.run(c.step());
+        if (running.isEmpty()) {
+            return notStarted(c.step());
+        }
+        Step step = procedure.step(c.step());
+        StepRun run = running.get();
+        Broken broken = new Broken()
+                .when(step.hold().isEmpty(), () -> new TravellerRefusal.NoHold(step.id()))
+                .add(run.holdBegunAt().map(at -> new TravellerRefusal.HoldAlreadyBegun(step.id(), at)))
+                .when(traveller.isInQuarantine() && !course.makesSafe(step.id()), this::quarantine);
+        step.readings().stream().filter(spec -> spec.beforeHold()).forEach(spec -> {
+            Optional<Reading> reading = run.reading(spec.id());
+            broken.when(reading.isEmpty(), () -> new TravellerRefusal.ReadingMissing(step.id(), spec.id()));
+            broken.add(reading.filter(value -> !value.currentInLimits())
+                    .map(value -> new TravellerRefusal.NotFitToBegin(step.id(), spec.id(), value.current())));
+        });
+        return broken.orElse(() -> List.of(new HoldBegun(c.origin(), step.id())));
+    }
+
+    /** Ending a hold is never held up by quarantine: what is too long in a bath has to come out. */
+    Decision<TravellerEvent> endHold(EndHold c) {
+        Optional<StepRun> running = traveller.run(c.step());
+        if (running.isEmpty()) {
+            return notStarted(c.step());
+        }
+        Step step = procedure.step(c.step());
+        StepRun run = running.get();
+        if (step.hold().isEmpty()) {
+            return Decision.refused(List.of(new TravellerRefusal.NoHold(step.id())));
+        }
+        if (run.holdBegunAt().isEmpty()) {
+            return Decision.refused(List.of(new TravellerRefusal.HoldNotBegun(step.id())));
+        }
+        return new Broken()
+                .add(run.holdEndedAt().map(at -> new TravellerRefusal.HoldAlreadyEnded(step.id(), at)))
+                .add(tooEarly(step, run, c.origin().at()))
+                .orElse(() -> List.of(new TravellerEvent.HoldEnded(c.origin(), step.id())));
+    }
+
+    private static Optional<TravellerRefusal> tooEarly(Step step, StepRun run, Moment now) {
+        Hold hold = step.hold().orElseThrow();
+        Moment earliest = Course.earliestEnd(hold, run);
+        return now.isBefore(earliest)
+                ? Optional.of(new TravellerRefusal.HoldNotElapsed(step.id(), run.holdBegunAt().orElseThrow(),
+                        earliest, now))
+                : Optional.empty();
+    }
+
+    private Optional<TravellerRefusal> outOfTurn(Step step) {
+        Optional<StepRun> run = traveller.run(step.id());
+        if (run.isPresent()) {
+            return Optional.of(run.get().isSigned()
+                    ? new TravellerRefusal.AlreadySigned(step.id(),
+                            run.get().signature().orElseThrow().signer().name(), run.get().signedAt().orElseThrow())
+                    : new TravellerRefusal.AlreadyStarted(step.id(), run.get().startedBy(), run.get().startedAt()));
+        }
+        boolean inTurn = course.startable().filter(step::equals).isPresent();
+        return inTurn ? Optional.empty()
+                : Optional.of(new TravellerRefusal.NotThisStepYet(step.id(), traveller.currentStep().orElseThrow()));
+    }
+
+    private static List<TravellerRefusal> station(Step step, StartStep c) {
+        if (c.station().isEmpty()) {
+            return step.isInspectionPoint() ? List.of()
+                    : List.of(new TravellerRefusal.NoStation(step.id(), step.station()));
+        }
+        TravellerCommand.StationFact station = c.station().get();
+        List<TravellerRefusal> refusals = new ArrayList<>();
+        if (!station.stationClass().equals(step.station())) {
+            refusals.add(new TravellerRefusal.WrongStation(
+                    step.id(), step.station(), station.id(), station.stationClass()));
+        }
+        if (station.outOfUse()) {
+            refusals.add(new TravellerRefusal.StationOutOfUse(station.id()));
+        }
+        return refusals;
+    }
+
+    private List<TravellerRefusal> passInObjections(Step step, Moment now) {
+        return step.kind() == StepKind.PASS_IN ? PassIn.objections(traveller, procedure, now) : List.of();
+    }
+
+    private TravellerRefusal quarantine() {
+        return new TravellerRefusal.InQuarantine(traveller.id(),
+                traveller.openNonconformances().stream().map(Nonconformance::number).toList());
+    }
+
+    private static Decision<TravellerEvent> notStarted(StepId step) {
+        return Decision.refused(List.of(new TravellerRefusal.NotStarted(step)));
+    }
+}

@@ -1,0 +1,97 @@
+package brightseam.traveller;
+
+import brightseam.kernel.BinId;
+import brightseam.kernel.HeatId;
+import brightseam.kernel.KitId;
+import brightseam.kernel.Origin;
+import brightseam.kernel.Refusal;
+import brightseam.kernel.StationId;
+import brightseam.kernel.StepId;
+import brightseam.kernel.TravellerId;
+import brightseam.people.Signer;
+import brightseam.procedure.BinClass;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** What a person, or the server's watch, asks of a traveller; carries the facts that the decision needs. */
+public sealed interface TravellerCommand {
+
+    /** When, by whom, on which tablet. */
+    Origin origin();
+
+    /** A bin as its own record has it. */
+    record BinFact(BinId id, BinClass binClass, boolean closed) {}
+
+    /** A station as the shop's register has it. */
+    record StationFact(StationId id, String stationClass, boolean outOfUse) {}
+
+    /** A heat as the shop's register has it. */
+    record HeatFact(HeatId id, String grade, boolean onHold) {}
+
+    /** Make a lot of {@code quantity} identical pieces. */
+    record Release(Origin origin, TravellerId traveller, KitId kit, PartIdentity part, int quantity, HeatFact heat)
+            implements TravellerCommand {}
+
+    /** Put the pieces into a bin. */
+    record PutInBin(Origin origin, BinFact bin) implements TravellerCommand {}
+
+    /** Close the bin or seal the bag that they are in. */
+    record CloseBin(Origin origin) implements TravellerCommand {}
+
+    /** Open the bin or bag that they are in. */
+    record OpenBin(Origin origin) implements TravellerCommand {}
+
+    /**
+     * Begin a step at a station.
+     *
+     * @param objections what stands against this person doing this step there, by the people's rules
+     */
+    record StartStep(Origin origin, StepId step, Optional<StationFact> station, boolean cautionsRead, boolean glovesOn,
+            List<TravellerId> loadWith, List<Refusal> objections) implements TravellerCommand {}
+
+    /** Begin the step's hold, where readings come first. */
+    record BeginHold(Origin origin, StepId step) implements TravellerCommand {}
+
+    /** End the step's hold. */
+    record EndHold(Origin origin, StepId step) implements TravellerCommand {}
+
+    /** Write down a value. */
+    record TakeReading(Origin origin, StepId step, String reading, BigDecimal value) implements TravellerCommand {}
+
+    /** Correct a value that was written down wrongly. */
+    record CorrectReading(Origin origin, StepId step, String reading, BigDecimal value, String reason, Signer signer)
+            implements TravellerCommand {}
+
+    /** Sign a step. */
+    record SignStep(Origin origin, StepId step, Signer signer, List<TravellerId> loadWith, List<Refusal> objections)
+            implements TravellerCommand {}
+
+    /** Stamp an inspection point. */
+    record StampStep(Origin origin, StepId step, Signer signer, String remark, List<Refusal> objections)
+            implements TravellerCommand {}
+
+    /** Reject at an inspection point. */
+    record RejectStep(Origin origin, StepId step, Signer signer, List<Integer> pieces, String reason,
+            List<Refusal> objections) implements TravellerCommand {}
+
+    /** Say that something other than clean gloves touched the pieces. */
+    record ReportTouch(Origin origin, String what) implements TravellerCommand {}
+
+    /** Say that something is wrong with some of the pieces. */
+    record ReportNonconformance(Origin origin, List<Integer> pieces, String text) implements TravellerCommand {}
+
+    /** Decide what becomes of a nonconformance; {@code returnTo} goes with rework alone. */
+    record Decide(Origin origin, int number, Disposition disposition, Optional<StepId> returnTo, String reason,
+            Signer signer) implements TravellerCommand {}
+
+    /** Set pieces apart as a traveller of their own. */
+    record SetApart(Origin origin, TravellerId child, List<Integer> pieces, String reason, Signer signer)
+            implements TravellerCommand {}
+
+    /** Let the server note what time alone has brought about. */
+    record Watch(Origin origin) implements TravellerCommand {}
+
+    /** Keep in the record that an attempt was refused. */
+    record NoteRefusal(Origin origin, String attempt, List<Refusal> refusals) implements TravellerCommand {}
+}
