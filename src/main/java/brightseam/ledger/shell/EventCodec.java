@@ -12,6 +12,7 @@ import brightseam.ledger.NewEvent;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
@@ -40,15 +41,30 @@ public final class EventCodec<E> {
 
     private final Map<String, Class<? extends E>> classes;
     private final Map<Class<?>, String> names = new HashMap<>();
+    private final JsonMapper mapper;
 
     /** Knows the events of {@code types}, from type name to record class; a class is written under one name only. */
     public EventCodec(Map<String, Class<? extends E>> types) {
+        this(types, Optional.empty());
+    }
+
+    /**
+     * The same, where events hold events of the same table, declared as {@code base}: the inner ones are written with
+     * their type name beside them, as {@code {"event": {...}, "type": "..."}}, to any depth.
+     */
+    public EventCodec(Class<E> base, Map<String, Class<? extends E>> types) {
+        this(types, Optional.of(base));
+    }
+
+    private EventCodec(Map<String, Class<? extends E>> types, Optional<Class<E>> base) {
         this.classes = Map.copyOf(types);
         classes.forEach((name, type) -> {
             if (names.put(type, name) != null) {
                 throw new IllegalArgumentException(type + " has two names");
             }
         });
+        this.mapper = base.map(nested -> MAPPER.rebuild()
+                .addModule(NestedEvents.module(nested, classes, names)).build()).orElse(MAPPER);
     }
 
     /** Whether this table has {@code type}. */
@@ -62,7 +78,7 @@ public final class EventCodec<E> {
         if (name == null) {
             throw new IllegalArgumentException("no type name for " + event.getClass());
         }
-        return new NewEvent(name, MAPPER.writeValueAsString(event));
+        return new NewEvent(name, mapper.writeValueAsString(event));
     }
 
     /**
@@ -75,7 +91,7 @@ public final class EventCodec<E> {
         if (type == null) {
             throw new IllegalArgumentException("unknown event type " + entry.type() + " in " + entry.stream());
         }
-        return MAPPER.readValue(entry.json(), type);
+        return mapper.readValue(entry.json(), type);
     }
 
     private static JsonMapper mapper() {
