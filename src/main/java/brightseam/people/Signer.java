@@ -20,6 +20,11 @@ public record Signer(BadgeId badge, String name, List<Role> roles, Optional<Stri
         roles = roles.stream().distinct().sorted().toList();
     }
 
+    /** {@code person}, recognised by {@code factors}. */
+    public static Signer of(Person person, String factors) {
+        return new Signer(person.badge(), person.name(), person.roles(), person.stamp(), factors);
+    }
+
     /** Whether the person holds {@code role}. */
     public boolean has(Role role) {
         return roles.contains(role);

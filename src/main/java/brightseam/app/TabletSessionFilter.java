@@ -1,0 +1,45 @@
+package brightseam.app;
+
+import brightseam.people.shell.SignIn;
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.List;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+/** Before anything is authorised: is whoever the session says still signed in on this tablet, or somebody again? */
+final class TabletSessionFilter extends OncePerRequestFilter {
+
+    private static final List<String> NOBODYS_PATHS =
+            List.of("/VAADIN/build/", "/VAADIN/static/", "/frontend/", "/alive", "/favicon");
+
+    private final SignIn signIn;
+
+    TabletSessionFilter(SignIn signIn) {
+        this.signIn = signIn;
+    }
+
+    @Override
+    protected boolean shouldNotFilter(HttpServletRequest request) {
+        return NOBODYS_PATHS.stream().anyMatch(path(request)::startsWith);
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        signIn.agree(request, response, isTouch(request));
+        chain.doFilter(request, response);
+    }
+
+    /** What a page does by itself while nobody touches it: Vaadin's heart beat, and the push connection. */
+    private static boolean isTouch(HttpServletRequest request) {
+        String kind = request.getParameter("v-r");
+        return !"heartbeat".equals(kind) && !"push".equals(kind) && !path(request).startsWith("/VAADIN/push");
+    }
+
+    private static String path(HttpServletRequest request) {
+        return request.getRequestURI().substring(request.getContextPath().length());
+    }
+}

@@ -1,0 +1,94 @@
+package brightseam.people.shell;
+
+import brightseam.kernel.BadgeId;
+import brightseam.kernel.Moment;
+import brightseam.kernel.Origin;
+import brightseam.kernel.shell.ShopClock;
+import brightseam.ledger.Entry;
+import brightseam.people.PersonCommand.Register;
+import brightseam.people.Role;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.core.io.ClassPathResource;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DriverManagerDataSource;
+import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
+
+/** All of people's services on a database in memory, with a clock that the test moves. */
+final class Desk {
+
+    static final BadgeId ADA = new BadgeId("P-0001");
+    static final BadgeId BO = new BadgeId("P-0002");
+    static final String PIN = "2580";
+
+    private Instant now = Instant.parse("2031-03-04T12:00:00Z");
+    final RealTime time = () -> now;
+    final ShopClock clock = new StoppedClock();
+    final JdbcClient jdbc = database();
+    final PersonRows rows = new PersonRows(jdbc);
+    final MemoryLedger ledger = new MemoryLedger(rows);
+    final PersonReader reader = new PersonReader(jdbc);
+    final PersonJournal journal = new PersonJournal(ledger);
+    final Pins pins = new Pins(jdbc, time, 4);
+    final Tablets tablets = new Tablets(jdbc, time, 15);
+    final People people = new People(reader, journal, pins, tablets);
+    final Authenticator authenticator =
+            new Authenticator(reader, journal, pins, new Places(time), tablets, time, clock);
+    final SignIn signIn = new SignIn(authenticator, reader, journal, tablets, clock);
+
+    FirstRun firstRun() {
+        return new FirstRun(reader, journal, pins, clock);
+    }
+
+    /** Ada, the administrator, and Bo with {@code roles}, both with {@link #PIN}. */
+    Desk staffed(Role... roles) {
+        people.run(new Register(shop(), ADA, "Ada Moreau", List.of(Role.ADMINISTRATOR)));
+        people.run(new Register(shop(), BO, "Bo Lindqvist", List.of(roles)));
+        people.setPin(shop(), ADA, PIN);
+        people.setPin(shop(), BO, PIN);
+        return this;
+    }
+
+    void pass(Duration duration) {
+        now = now.plus(duration);
+    }
+
+    Origin shop() {
+        return by(Origin.SHOP);
+    }
+
+    Origin by(BadgeId badge) {
+        return new Origin(clock.now(), badge, "TAB-TEST", false);
+    }
+
+    List<String> types(BadgeId badge) {
+        return ledger.read(PersonCodec.person(badge)).stream().map(Entry::type).toList();
+    }
+
+    private static JdbcClient database() {
+        DriverManagerDataSource source =
+                new DriverManagerDataSource("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
+        new ResourceDatabasePopulator(new ClassPathResource("db/migration/common/V10__people.sql")).execute(source);
+        return JdbcClient.create(source);
+    }
+
+    /** The shop's clock stands still: nothing here may depend on it. */
+    static final class StoppedClock implements ShopClock {
+        @Override
+        public Moment now() {
+            return new Moment(Instant.parse("2031-03-04T08:00:00Z"), 0);
+        }
+
+        @Override
+        public double speed() {
+            return 1;
+        }
+
+        @Override
+        public boolean isDemo() {
+            return false;
+        }
+    }
+}
