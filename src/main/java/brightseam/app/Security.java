@@ -15,6 +15,7 @@ import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.authorization.AuthorizationDecision;
 import org.springframework.security.authorization.AuthorizationResult;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer.AuthorizedUrl;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer.FrameOptionsConfig;
 import org.springframework.security.core.Authentication;
@@ -60,8 +61,10 @@ class Security {
                 .requestMatchers(ANYBODYS_PATHS).permitAll()
                 .requestMatchers("/actuator/**").denyAll()
                 .requestMatchers(HttpMethod.POST, "/scan/frame").access((who, where) -> knownHere(who, where, signIn)));
-        http.with(VaadinSecurityConfigurer.vaadin(), vaadin -> vaadin.addLogoutHandler(
-                (request, response, who) -> signIn.here().ifPresent(here -> tablets.signOut(here.tablet()))));
+        http.with(VaadinSecurityConfigurer.vaadin(), vaadin -> vaadin
+                .anyRequest(AuthorizedUrl::authenticated)
+                .addLogoutHandler((request, response, who) ->
+                        signIn.here().ifPresent(here -> tablets.signOut(here.tablet()))));
         http.exceptionHandling(handling -> handling.authenticationEntryPoint(entryPoint()));
         http.addFilterAfter(new TabletSessionFilter(signIn), SecurityContextHolderFilter.class);
         http.headers(Security::headers);

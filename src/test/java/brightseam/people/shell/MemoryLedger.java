@@ -12,12 +12,13 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** A ledger in memory, with projections, without hashes. */
-final class MemoryLedger implements Ledger {
+public final class MemoryLedger implements Ledger {
 
     private final List<Entry> entries = new ArrayList<>();
     private final List<Projection> projections;
 
-    MemoryLedger(Projection... projections) {
+    /** A ledger that keeps {@code projections} up to date. */
+    public MemoryLedger(Projection... projections) {
         this.projections = List.of(projections);
     }
 
