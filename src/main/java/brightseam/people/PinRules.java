@@ -44,7 +44,7 @@ public final class PinRules {
         return pin != null && pin.matches("[0-9]{" + DIGITS_MIN + "," + DIGITS_MAX + "}");
     }
 
-    /** The pause after {@code failures} wrong PINs in a row, in seconds: none at first, so that a slip costs nothing. */
+    /** The pause after {@code failures} wrong PINs in a row, in seconds; none at first: a slip costs nothing. */
     public static int pauseSeconds(int failures) {
         return switch (failures) {
             case 0, 1, 2 -> 0;

@@ -1,18 +1,17 @@
 package brightseam.app;
 
 import brightseam.kernel.BadgeId;
-import brightseam.kernel.Moment;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Projection;
 import brightseam.people.Recognition.Recognised;
 import brightseam.people.shell.MemoryLedger;
 import brightseam.people.shell.SignIn;
+import brightseam.people.shell.StoppedClock;
 import jakarta.servlet.http.HttpServlet;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.time.Instant;
 import java.util.List;
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.boot.web.servlet.ServletRegistrationBean;
@@ -34,22 +33,7 @@ class SmallShop {
 
     @Bean
     ShopClock clock() {
-        return new ShopClock() {
-            @Override
-            public Moment now() {
-                return new Moment(Instant.EPOCH, 0);
-            }
-
-            @Override
-            public double speed() {
-                return 1;
-            }
-
-            @Override
-            public boolean isDemo() {
-                return false;
-            }
-        };
+        return new StoppedClock();
     }
 
     @Bean

@@ -1,7 +1,6 @@
 package brightseam.people.shell;
 
 import brightseam.kernel.BadgeId;
-import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Entry;
@@ -72,23 +71,5 @@ final class Desk {
                 new DriverManagerDataSource("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
         new ResourceDatabasePopulator(new ClassPathResource("db/migration/common/V10__people.sql")).execute(source);
         return JdbcClient.create(source);
-    }
-
-    /** The shop's clock stands still: nothing here may depend on it. */
-    static final class StoppedClock implements ShopClock {
-        @Override
-        public Moment now() {
-            return new Moment(Instant.parse("2031-03-04T08:00:00Z"), 0);
-        }
-
-        @Override
-        public double speed() {
-            return 1;
-        }
-
-        @Override
-        public boolean isDemo() {
-            return false;
-        }
     }
 }
