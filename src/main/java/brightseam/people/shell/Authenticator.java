@@ -25,6 +25,11 @@ import org.springframework.stereotype.Service;
 @Service
 public class Authenticator {
 
+    /** The factors of whoever gave badge and PIN. */
+    static final String BADGE_AND_PIN = "badge+pin";
+    /** The factors of whoever is signed in on the tablet, by badge and PIN, and gave the PIN again. */
+    static final String SIGNED_IN_AND_PIN = "signed-in+pin";
+
     private static final int CLAIMS_MAX = 3;
 
     private final PersonReader people;
@@ -57,8 +62,7 @@ public class Authenticator {
                 .flatMap(tablets::present)
                 .filter(badge::equals)
                 .isPresent();
-        String factors = signedInHere ? "signed in on the tablet, PIN again" : "badge and PIN";
-        return recognise(tablet, tablet, badge, pin, "signature", factors);
+        return recognise(tablet, tablet, badge, pin, "signature", signedInHere ? SIGNED_IN_AND_PIN : BADGE_AND_PIN);
     }
 
     /**
@@ -67,7 +71,7 @@ public class Authenticator {
      * @param purpose a few words for the record of a refused try
      */
     public Recognition check(String tablet, BadgeId badge, String pin, String purpose) {
-        return recognise(tablet, tablet, badge, pin, purpose, "badge and PIN");
+        return recognise(tablet, tablet, badge, pin, purpose, BADGE_AND_PIN);
     }
 
     /** As {@link #check}, but counts tries by {@code place}, such as an address. */

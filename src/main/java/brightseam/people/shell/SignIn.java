@@ -58,7 +58,7 @@ public class SignIn {
         Optional<Tablet> known = tablet(request);
         Recognition recognition = authenticator.recognise(
                 "address " + request.getRemoteAddr(), known.map(Tablet::label).orElse(NEW_TABLET),
-                badge, pin, "sign-in", "badge and PIN");
+                badge, pin, "sign-in", Authenticator.BADGE_AND_PIN);
         return switch (recognition) {
             case NotRecognised refused -> refused;
             case Recognised recognised -> {

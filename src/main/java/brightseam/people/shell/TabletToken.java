@@ -7,7 +7,7 @@ import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.HexFormat;
 
-/** What a tablet's cookie holds: 256 random bits. The server keeps their SHA-256; that much randomness needs no salt. */
+/** What a tablet's cookie holds: 256 random bits. The server keeps only their SHA-256, which needs no salt here. */
 final class TabletToken {
 
     private static final int BYTES = 32;

@@ -34,7 +34,7 @@ class AuthenticatorTest {
     @Test
     void the_right_pin_gives_the_facts_of_the_signer() {
         assertThat(desk.authenticator.signing(TABLET, BO, PIN)).isEqualTo(new Recognised(new Signer(
-                BO, "Bo Lindqvist", List.of(Role.FABRICATOR), Optional.empty(), "badge and PIN")));
+                BO, "Bo Lindqvist", List.of(Role.FABRICATOR), Optional.empty(), "badge+pin")));
     }
 
     @Test
@@ -42,7 +42,7 @@ class AuthenticatorTest {
         String label = desk.tablets.enrol("a token");
         desk.tablets.signIn(label, BO);
         assertThat(desk.authenticator.signing(label, BO, PIN)).isInstanceOfSatisfying(Recognised.class, recognised ->
-                assertThat(recognised.signer().factors()).isEqualTo("signed in on the tablet, PIN again"));
+                assertThat(recognised.signer().factors()).isEqualTo("signed-in+pin"));
     }
 
     @Test
