@@ -1,0 +1,2 @@
+/** Invariant: rows follow from the ledger alone. Keeps the kits. */
+package brightseam.kit.shell;
