@@ -15,22 +15,6 @@ public sealed interface SigningRefusal extends Refusal {
         }
     }
 
-    /** The step is passed by another role. */
-    record LacksRole(BadgeId badge, Role role) implements SigningRefusal {
-        @Override
-        public String code() {
-            return "lacks-role";
-        }
-    }
-
-    /** An inspection point needs a stamp and the inspector holds none. */
-    record NoStamp(BadgeId badge) implements SigningRefusal {
-        @Override
-        public String code() {
-            return "no-stamp";
-        }
-    }
-
     /** The shop asks for a qualification that the person never had. */
     record NotQualified(BadgeId badge, String word) implements SigningRefusal {
         @Override

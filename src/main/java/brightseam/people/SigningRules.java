@@ -1,7 +1,5 @@
 package brightseam.people;
 
-import brightseam.people.SigningRefusal.LacksRole;
-import brightseam.people.SigningRefusal.NoStamp;
 import brightseam.people.SigningRefusal.NotActive;
 import brightseam.people.SigningRefusal.NotQualified;
 import brightseam.people.SigningRefusal.QualificationExpired;
@@ -9,37 +7,22 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Whether a person may sign a step. */
+/** Whether a person may sign at a station at all; the role and the stamp that a step asks for are the step's own rules. */
 public final class SigningRules {
 
     private static final List<Function<SigningRequest, Stream<SigningRefusal>>> ALL = List.of(
             SigningRules::theSignerIsActive,
-            SigningRules::theSignerHoldsTheRole,
-            SigningRules::anInspectorStamps,
             SigningRules::theSignerIsQualifiedWhereTheShopAsksForIt);
 
     private SigningRules() {}
 
-    /** Every rule that {@code request} breaks; empty where the person may sign. */
+    /** Every rule that {@code request} breaks; empty where nothing stands against the person. */
     public static List<SigningRefusal> broken(SigningRequest request) {
         return ALL.stream().flatMap(rule -> rule.apply(request)).toList();
     }
 
     private static Stream<SigningRefusal> theSignerIsActive(SigningRequest request) {
         return request.person().active() ? Stream.empty() : Stream.of(new NotActive(request.person().badge()));
-    }
-
-    private static Stream<SigningRefusal> theSignerHoldsTheRole(SigningRequest request) {
-        return request.person().holds(request.role())
-                ? Stream.empty()
-                : Stream.of(new LacksRole(request.person().badge(), request.role()));
-    }
-
-    private static Stream<SigningRefusal> anInspectorStamps(SigningRequest request) {
-        boolean needed = request.role() == Role.INSPECTOR;
-        return needed && request.person().stamp().isEmpty()
-                ? Stream.of(new NoStamp(request.person().badge()))
-                : Stream.empty();
     }
 
     private static Stream<SigningRefusal> theSignerIsQualifiedWhereTheShopAsksForIt(SigningRequest request) {
