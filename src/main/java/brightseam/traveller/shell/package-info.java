@@ -1,6 +1,5 @@
 /**
- * Invariant: only this package writes traveller streams, and a written type name is never given another meaning.
- *
- * <p>How a traveller's events are written and read.
+ * Invariant: a traveller is written only through {@link brightseam.traveller.shell.TravellerActions}, which reads the
+ * clock, gathers facts, asks the decider and appends; what it refused is in the record too.
  */
 package brightseam.traveller.shell;

@@ -1,0 +1,76 @@
+package brightseam.traveller.shell;
+
+import brightseam.kernel.Origin;
+import brightseam.kernel.Refusal;
+import brightseam.kernel.TravellerId;
+import brightseam.kit.shell.Kits;
+import brightseam.ledger.Outcome;
+import brightseam.ledger.Prepared;
+import brightseam.material.shell.Heats;
+import brightseam.procedure.Procedure;
+import brightseam.procedure.shell.ProcedureLibrary;
+import brightseam.traveller.Traveller;
+import brightseam.traveller.TravellerCommand;
+import brightseam.traveller.TravellerCommand.HeatFact;
+import brightseam.traveller.TravellerDecider;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Service;
+
+/** Releases lots: gives each a label and pins the approved revision of its procedure. */
+@Service
+public class Releases {
+
+    private final Transactions transactions;
+    private final Travellers travellers;
+    private final ProcedureLibrary procedures;
+    private final Heats heats;
+    private final Kits kits;
+
+    Releases(Transactions transactions, Travellers travellers, ProcedureLibrary procedures, Heats heats, Kits kits) {
+        this.transactions = transactions;
+        this.travellers = travellers;
+        this.procedures = procedures;
+        this.heats = heats;
+        this.kits = kits;
+    }
+
+    /**
+     * Releases every one of {@code orders}, or none.
+     *
+     * @throws brightseam.ledger.NotStoredException where the disk failed; nothing was released then
+     */
+    public Outcome<List<Traveller>> release(Actor actor, List<ReleaseOrder> orders) {
+        return transactions.commit(origin -> {
+            long last = travellers.rows().lastReleaseNumber();
+            List<Prepared<Traveller>> parts = new ArrayList<>();
+            for (ReleaseOrder order : orders) {
+                parts.add(prepare(origin, new TravellerId("T-" + (++last)), order));
+            }
+            return Prepared.all(parts);
+        }, actor);
+    }
+
+    private Prepared<Traveller> prepare(Origin origin, TravellerId id, ReleaseOrder order) {
+        Optional<HeatFact> heat = heats.find(order.heat()).map(found -> found.state())
+                .map(found -> new HeatFact(found.id(), found.grade(), found.isOnHold()));
+        Optional<Procedure> procedure = procedures.current(order.procedure());
+        List<Refusal> refusals = new ArrayList<>();
+        if (kits.find(order.kit()).filter(kit -> !kit.state().closed()).isEmpty()) {
+            refusals.add(new ShopRefusal.KitNotOpen(order.kit()));
+        }
+        if (heat.isEmpty()) {
+            refusals.add(new ShopRefusal.HeatUnknown(order.heat()));
+        }
+        if (procedure.isEmpty()) {
+            refusals.add(new ShopRefusal.NoApprovedRevision(order.procedure()));
+        }
+        if (!refusals.isEmpty()) {
+            return new Prepared.Refused<>(refusals);
+        }
+        return travellers.streams().prepare(id, state -> TravellerDecider.decide(state, procedure.get(),
+                new TravellerCommand.Release(
+                        origin, id, order.kit(), order.part(), order.quantity(), heat.get())));
+    }
+}

@@ -1,0 +1,47 @@
+package brightseam.traveller.shell;
+
+import brightseam.kernel.BinId;
+import brightseam.kernel.HeatId;
+import brightseam.kernel.KitId;
+import brightseam.kernel.Refusal;
+import brightseam.kernel.StationId;
+import brightseam.kernel.TravellerId;
+
+/** What the shop's registers refuse before a traveller's own rules are asked. */
+public sealed interface ShopRefusal extends Refusal {
+
+    /** No such traveller. */
+    record TravellerUnknown(TravellerId traveller) implements ShopRefusal {
+        @Override public String code() { return "traveller-unknown"; }
+    }
+
+    /** No such bin. */
+    record BinNotRegistered(BinId bin) implements ShopRefusal {
+        @Override public String code() { return "bin-not-registered"; }
+    }
+
+    /** No such station. */
+    record StationUnknown(StationId station) implements ShopRefusal {
+        @Override public String code() { return "station-not-registered"; }
+    }
+
+    /** No such heat. */
+    record HeatUnknown(HeatId heat) implements ShopRefusal {
+        @Override public String code() { return "heat-not-registered"; }
+    }
+
+    /** No such kit, or it is closed. */
+    record KitNotOpen(KitId kit) implements ShopRefusal {
+        @Override public String code() { return "kit-not-open"; }
+    }
+
+    /** No revision of the procedure is approved. */
+    record NoApprovedRevision(String procedure) implements ShopRefusal {
+        @Override public String code() { return "no-approved-revision"; }
+    }
+
+    /** The travellers of a load do not stand at the same step. */
+    record LoadNotTogether(TravellerId one, TravellerId other) implements ShopRefusal {
+        @Override public String code() { return "load-not-together"; }
+    }
+}

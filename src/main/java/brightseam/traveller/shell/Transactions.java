@@ -1,0 +1,108 @@
+package brightseam.traveller.shell;
+
+import brightseam.kernel.Decision;
+import brightseam.kernel.Origin;
+import brightseam.kernel.Refusal;
+import brightseam.kernel.TravellerId;
+import brightseam.kernel.shell.ShopClock;
+import brightseam.ledger.NotStoredException;
+import brightseam.ledger.Outcome;
+import brightseam.ledger.Prepared;
+import brightseam.ledger.shell.Attempts;
+import brightseam.ledger.shell.Ledger;
+import brightseam.traveller.Traveller;
+import brightseam.traveller.TravellerCommand;
+import brightseam.traveller.TravellerDecider;
+import brightseam.traveller.TravellerEvent;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.stereotype.Component;
+
+/** Carries commands on one or several travellers out together, and writes down what was refused. */
+@Component
+class Transactions {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Transactions.class);
+
+    private final Travellers travellers;
+    private final Attempts attempts;
+    private final ShopClock clock;
+
+    Transactions(Travellers travellers, Ledger ledger, ShopClock clock) {
+        this.travellers = travellers;
+        this.attempts = new Attempts(ledger);
+        this.clock = clock;
+    }
+
+    /** Now, as the origin of what {@code actor} does. */
+    Origin origin(Actor actor) {
+        return new Origin(clock.now(), actor.badge(), actor.tablet(), clock.isDemo());
+    }
+
+    /** Decides {@code command} on each of {@code ids}, and stores all of it together with {@code beside}, or nothing. */
+    Outcome<List<Traveller>> run(Actor actor, String attempt, Collection<TravellerId> ids,
+            BiFunction<Origin, Card, TravellerCommand> command, Function<Origin, Prepared<?>> beside) {
+        return noted(actor, attempt, ids, attempts.commit(() -> {
+            Origin origin = origin(actor);
+            Prepared<List<Traveller>> own = Prepared.all(ids.stream()
+                    .map(id -> prepare(id, card -> command.apply(origin, card))).toList());
+            return own.with(beside.apply(origin), (results, other) -> results);
+        }));
+    }
+
+    /** As {@link #run}, with nothing beside it. */
+    Outcome<List<Traveller>> run(Actor actor, String attempt, Collection<TravellerId> ids,
+            BiFunction<Origin, Card, TravellerCommand> command) {
+        return run(actor, attempt, ids, command, origin -> nothing());
+    }
+
+    /** Stores what {@code preparing} answers. */
+    <R> Outcome<R> commit(Function<Origin, Prepared<R>> preparing, Actor actor) {
+        return attempts.commit(() -> preparing.apply(origin(actor)));
+    }
+
+    /** What a command on one traveller would store. */
+    Prepared<Traveller> prepare(TravellerId id, Function<Card, TravellerCommand> command) {
+        Optional<Card> card = travellers.find(id);
+        if (card.isEmpty()) {
+            return new Prepared.Refused<>(List.of(new ShopRefusal.TravellerUnknown(id)));
+        }
+        return travellers.streams().prepare(id, state -> decide(state, card.get(), command));
+    }
+
+    static Prepared<Void> nothing() {
+        return new Prepared.Ready<>(List.of(), null);
+    }
+
+    /** Writes down on each of {@code ids} that {@code attempt} was refused. */
+    void note(Actor actor, String attempt, Collection<TravellerId> ids, List<Refusal> refusals) {
+        try {
+            attempts.commit(() -> {
+                Origin origin = origin(actor);
+                return Prepared.all(ids.stream().filter(id -> travellers.find(id).isPresent())
+                        .map(id -> prepare(id, card -> new TravellerCommand.NoteRefusal(origin, attempt, refusals)))
+                        .toList());
+            });
+        } catch (NotStoredException lost) {
+            LOG.warn("a refused attempt ({}) could not be written down: {}", attempt, lost.getMessage());
+        }
+    }
+
+    <R> Outcome<R> noted(Actor actor, String attempt, Collection<TravellerId> ids, Outcome<R> outcome) {
+        if (outcome instanceof Outcome.Refused<R> refused) {
+            note(actor, attempt, ids, refused.refusals());
+        }
+        return outcome;
+    }
+
+    private static Decision<TravellerEvent> decide(
+            Optional<Traveller> state, Card card, Function<Card, TravellerCommand> command) {
+        return TravellerDecider.decide(state, card.procedure(), command.apply(
+                new Card(state.orElseThrow(), card.procedure(), card.version())));
+    }
+}

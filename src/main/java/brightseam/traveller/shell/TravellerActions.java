@@ -1,0 +1,167 @@
+package brightseam.traveller.shell;
+
+import brightseam.bins.BinCommand;
+import brightseam.bins.shell.Bins;
+import brightseam.kernel.BinId;
+import brightseam.kernel.Origin;
+import brightseam.kernel.Refusal;
+import brightseam.kernel.StationId;
+import brightseam.kernel.StepId;
+import brightseam.kernel.TravellerId;
+import brightseam.ledger.Outcome;
+import brightseam.ledger.Prepared;
+import brightseam.people.Signer;
+import brightseam.procedure.Step;
+import brightseam.traveller.Traveller;
+import brightseam.traveller.TravellerCommand;
+import brightseam.traveller.TravellerCommand.BinFact;
+import brightseam.traveller.Window;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Service;
+
+/**
+ * Everything a person does to a traveller on the way to the lock. Each call decides on the newest state, stores all or
+ * nothing, and answers only when what it stored would survive a power cut; a refusal is written into the record.
+ *
+ * <p>Calls that take several travellers are for a load: they are decided and signed together.
+ *
+ * <p>Every method throws {@link brightseam.ledger.NotStoredException} where the disk failed; nothing counts then.
+ */
+@Service
+public class TravellerActions {
+
+    private final Transactions transactions;
+    private final Travellers travellers;
+    private final Bins bins;
+    private final Entitlement entitlement;
+
+    TravellerActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement) {
+        this.transactions = transactions;
+        this.travellers = travellers;
+        this.bins = bins;
+        this.entitlement = entitlement;
+    }
+
+    /** Puts the pieces of {@code ids} into {@code bin}, out of where they were. */
+    public Outcome<List<Traveller>> putInBin(Actor actor, Collection<TravellerId> ids, BinId bin) {
+        if (bins.find(bin).isEmpty()) {
+            return refused(actor, "put in bin", ids, new ShopRefusal.BinNotRegistered(bin));
+        }
+        return transactions.run(actor, "put in bin", ids,
+                (origin, card) -> new TravellerCommand.PutInBin(origin, fact(bin)),
+                origin -> bins.prepare(moves(origin, ids, bin)));
+    }
+
+    /** Closes {@code bin}, or seals the bag, for everything in it. */
+    public Outcome<List<Traveller>> closeBin(Actor actor, BinId bin) {
+        return transactions.run(actor, "close bin", bins.inside(bin),
+                (origin, card) -> new TravellerCommand.CloseBin(origin),
+                origin -> bins.prepare(new BinCommand.CloseBin(bin, origin)));
+    }
+
+    /** Opens {@code bin} or the bag, for everything in it. */
+    public Outcome<List<Traveller>> openBin(Actor actor, BinId bin) {
+        Collection<TravellerId> inside = bins.inside(bin);
+        boolean cleanPlace = inside.stream().map(travellers::find).flatMap(Optional::stream)
+                .allMatch(card -> card.traveller().window() instanceof Window.Open);
+        return transactions.run(actor, "open bin", inside,
+                (origin, card) -> new TravellerCommand.OpenBin(origin),
+                origin -> bins.prepare(new BinCommand.OpenBin(bin, cleanPlace, origin)));
+    }
+
+    /** Begins {@code step} of a load at {@code station}; an inspection point needs no station. */
+    public Outcome<List<Traveller>> startStep(Actor actor, Collection<TravellerId> ids, StepId step,
+            Optional<StationId> station, boolean cautionsRead, boolean glovesOn) {
+        if (station.isPresent() && entitlement.station(station.get()).isEmpty()) {
+            return refused(actor, "start step", ids, new ShopRefusal.StationUnknown(station.get()));
+        }
+        return transactions.run(actor, "start step", ids, (origin, card) -> new TravellerCommand.StartStep(
+                origin, step, station.flatMap(entitlement::station), cautionsRead, glovesOn, others(ids, card),
+                entitlement.objections(actor.badge(), step(card, step), origin)));
+    }
+
+    /** Begins the hold of {@code step}, where readings came first. */
+    public Outcome<List<Traveller>> beginHold(Actor actor, Collection<TravellerId> ids, StepId step) {
+        return transactions.run(actor, "begin hold", ids,
+                (origin, card) -> new TravellerCommand.BeginHold(origin, step));
+    }
+
+    /** Ends the hold of {@code step}. */
+    public Outcome<List<Traveller>> endHold(Actor actor, Collection<TravellerId> ids, StepId step) {
+        return transactions.run(actor, "end hold", ids,
+                (origin, card) -> new TravellerCommand.EndHold(origin, step));
+    }
+
+    /** Writes down one value for the whole load. */
+    public Outcome<List<Traveller>> takeReading(
+            Actor actor, Collection<TravellerId> ids, StepId step, String reading, BigDecimal value) {
+        return transactions.run(actor, "take reading", ids,
+                (origin, card) -> new TravellerCommand.TakeReading(origin, step, reading, value));
+    }
+
+    /** Corrects a value; the old one stays visible. */
+    public Outcome<List<Traveller>> correctReading(Actor actor, TravellerId id, StepId step, String reading,
+            BigDecimal value, String reason, Signer signer) {
+        return transactions.run(actor, "correct reading", List.of(id), (origin, card) ->
+                new TravellerCommand.CorrectReading(origin, step, reading, value, reason, signer));
+    }
+
+    /** Signs {@code step} once for the whole load. */
+    public Outcome<List<Traveller>> signStep(Actor actor, Collection<TravellerId> ids, StepId step, Signer signer) {
+        return transactions.run(actor, "sign step", ids, (origin, card) -> new TravellerCommand.SignStep(
+                origin, step, signer, others(ids, card),
+                entitlement.objections(signer.badge(), step(card, step), origin)));
+    }
+
+    /** Says that something other than clean gloves touched the pieces. */
+    public Outcome<List<Traveller>> reportTouch(Actor actor, Collection<TravellerId> ids, String what) {
+        return transactions.run(actor, "report touch", ids,
+                (origin, card) -> new TravellerCommand.ReportTouch(origin, what));
+    }
+
+    /** Says that something is wrong with {@code pieces}: quarantine. */
+    public Outcome<List<Traveller>> reportNonconformance(
+            Actor actor, TravellerId id, List<Integer> pieces, String text) {
+        return transactions.run(actor, "report nonconformance", List.of(id),
+                (origin, card) -> new TravellerCommand.ReportNonconformance(origin, pieces, text));
+    }
+
+    /** Writes down that something was refused before it became a command, such as the scan of a wrong label. */
+    public void noteRefusal(Actor actor, Collection<TravellerId> ids, String attempt, List<Refusal> refusals) {
+        transactions.note(actor, attempt, ids, refusals);
+    }
+
+    private BinFact fact(BinId bin) {
+        return bins.find(bin).map(found -> new BinFact(bin, found.state().binClass(), found.state().closed()))
+                .orElseThrow();
+    }
+
+    private List<BinCommand> moves(Origin origin, Collection<TravellerId> ids, BinId to) {
+        boolean clean = fact(to).binClass().isClean();
+        List<BinCommand> moves = new ArrayList<>();
+        for (TravellerId id : ids) {
+            travellers.find(id).flatMap(card -> card.traveller().placement())
+                    .filter(where -> !where.bin().equals(to))
+                    .ifPresent(where -> moves.add(new BinCommand.TakeOut(where.bin(), id, origin)));
+            moves.add(new BinCommand.PutIn(to, id, clean, origin));
+        }
+        return moves;
+    }
+
+    private static List<TravellerId> others(Collection<TravellerId> ids, Card card) {
+        return ids.stream().filter(id -> !id.equals(card.id())).sorted().toList();
+    }
+
+    private static Optional<Step> step(Card card, StepId step) {
+        return card.procedure().find(step);
+    }
+
+    private Outcome<List<Traveller>> refused(
+            Actor actor, String attempt, Collection<TravellerId> ids, Refusal refusal) {
+        return transactions.noted(actor, attempt, ids, new Outcome.Refused<>(List.of(refusal)));
+    }
+}

@@ -1,0 +1,120 @@
+package brightseam.traveller.shell;
+
+import brightseam.kernel.HeatId;
+import brightseam.kernel.KitId;
+import brightseam.kernel.TravellerId;
+import brightseam.ledger.Entry;
+import brightseam.ledger.shell.Projection;
+import brightseam.traveller.Phase;
+import brightseam.traveller.Traveller;
+import brightseam.traveller.TravellerEvent;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The table {@code traveller_row}: which travellers there are, for searches. */
+final class TravellerRows implements Projection {
+
+    private final JdbcClient jdbc;
+
+    TravellerRows(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public List<String> tables() {
+        return List.of("traveller_row");
+    }
+
+    @Override
+    public void apply(Entry entry) {
+        if (!entry.stream().family().equals(TravellerStreams.KIND.family())) {
+            return;
+        }
+        String id = entry.stream().identity();
+        TravellerEvent event = TravellerStreams.KIND.codec().read(entry);
+        switch (event) {
+            case TravellerEvent.Released first -> insert(Traveller.fold(List.of(first)).orElseThrow(), first);
+            case TravellerEvent.SetApart first -> insert(Traveller.fold(List.of(first)).orElseThrow(), first);
+            case TravellerEvent.PiecesSetApart parted -> lose(id, parted.pieces().size());
+            case TravellerEvent.PiecesScrapped scrapped -> lose(id, scrapped.pieces().size());
+            case TravellerEvent.PassedIn passed -> phase(id, Phase.PASSED_IN);
+            case TravellerEvent.Closed closed -> phase(id, Phase.CLOSED);
+            default -> { }
+        }
+        jdbc.sql("update traveller_row set version = :version where traveller_id = :id")
+                .param("version", entry.version()).param("id", id).update();
+    }
+
+    List<TravellerId> notEnded() {
+        return ids(jdbc.sql("""
+                select traveller_id from traveller_row
+                where phase in ('ACTIVE', 'PASSED_IN')
+                order by traveller_id
+                """));
+    }
+
+    List<TravellerId> ofKit(KitId kit) {
+        return ids(jdbc.sql("select traveller_id from traveller_row where kit_id = :kit order by traveller_id")
+                .param("kit", kit.value()));
+    }
+
+    List<TravellerId> ofHeat(HeatId heat) {
+        return ids(jdbc.sql("select traveller_id from traveller_row where heat_id = :heat order by traveller_id")
+                .param("heat", heat.value()));
+    }
+
+    List<TravellerId> ended(int limit) {
+        return ids(jdbc.sql("""
+                select traveller_id from traveller_row
+                where phase in ('CLOSED', 'SCRAPPED')
+                order by traveller_id desc
+                fetch first :limit rows only
+                """).param("limit", limit));
+    }
+
+    long lastReleaseNumber() {
+        return jdbc.sql("select coalesce(max(release_number), 1000) from traveller_row")
+                .query(Long.class).single();
+    }
+
+    private static List<TravellerId> ids(JdbcClient.StatementSpec select) {
+        return select.query(String.class).list().stream().map(TravellerId::new).toList();
+    }
+
+    private void insert(Traveller traveller, TravellerEvent first) {
+        jdbc.sql("""
+                insert into traveller_row (traveller_id, release_number, parent_id, kit_id, part_number, heat_id,
+                    procedure_id, pieces, phase, demo, version)
+                values (:id, :number, :parent, :kit, :part, :heat, :procedure, :pieces, :phase, :demo, 0)
+                """)
+                .param("id", traveller.id().value())
+                .param("number", releaseNumber(traveller.id()).orElse(null))
+                .param("parent", traveller.parent().map(TravellerId::value).orElse(null))
+                .param("kit", traveller.kit().value())
+                .param("part", traveller.part().partNumber())
+                .param("heat", traveller.heat().value())
+                .param("procedure", traveller.procedure().id())
+                .param("pieces", traveller.pieces().size())
+                .param("phase", traveller.phase().name())
+                .param("demo", first.origin().demo())
+                .update();
+    }
+
+    private static Optional<Long> releaseNumber(TravellerId id) {
+        return id.value().matches("T-\\d{1,12}") ? Optional.of(Long.valueOf(id.value().substring(2)))
+                : Optional.empty();
+    }
+
+    private void lose(String id, int pieces) {
+        jdbc.sql("update traveller_row set pieces = pieces - :pieces where traveller_id = :id")
+                .param("pieces", pieces).param("id", id).update();
+        jdbc.sql("update traveller_row set phase = 'SCRAPPED' where traveller_id = :id and pieces = 0")
+                .param("id", id).update();
+    }
+
+    private void phase(String id, Phase phase) {
+        jdbc.sql("update traveller_row set phase = :phase where traveller_id = :id")
+                .param("phase", phase.name()).param("id", id).update();
+    }
+}
