@@ -13,6 +13,13 @@ public interface Ledger {
     /**
      * Stores {@code appends} together or not at all, and returns only when they would survive a power cut.
      * Projections are updated in the same transaction. Callers of several threads are grouped into one forced write.
+     *
+     * <p>Callers read what they decide on before, and never append inside a transaction of their own or from a
+     * projection: the writer would wait for them.
+     *
+     * @throws IllegalArgumentException where an event is not one JSON object, is longer than a million characters, or
+     *     has a number that canonical form would round
+     * @throws IllegalStateException where the calling thread is in a transaction or is the writer itself
      */
     Appended append(List<Append> appends);
 
@@ -28,6 +35,12 @@ public interface Ledger {
     /** The last version of {@code stream}; 0 where it does not exist. */
     long version(StreamName stream);
 
-    /** Calls {@code listener} after each stored append, once it is on disk. Closing ends that. */
+    /** The last position of the whole ledger; 0 where it is empty. */
+    long lastPosition();
+
+    /**
+     * Calls {@code listener} after each stored append, once it is on disk, in order, on a thread of its own, so that a
+     * slow listener holds up nobody else. Closing ends that.
+     */
     AutoCloseable onStored(Consumer<List<Entry>> listener);
 }

@@ -1,0 +1,105 @@
+package brightseam.ledger.shell;
+
+import brightseam.ledger.Append;
+import brightseam.ledger.Appended;
+import brightseam.ledger.Entry;
+import brightseam.ledger.StreamName;
+import jakarta.annotation.PreDestroy;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Consumer;
+import javax.sql.DataSource;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** The ledger in the shop's database. */
+@Component
+final class StoredLedger implements Ledger, AutoCloseable {
+
+    private static final long END_WAIT_SECONDS = 20;
+
+    private final EntryRows rows;
+    private final Listeners listeners = new Listeners();
+    private final LedgerWriter writer;
+
+    StoredLedger(
+            DataSource source, JdbcClient jdbc, PlatformTransactionManager transactions, List<Projection> projections) {
+        this.rows = new EntryRows(jdbc);
+        GroupStore group = new GroupStore(
+                new TransactionTemplate(transactions), rows, new RequestStore(rows, projections),
+                ForcedWrite.of(source));
+        this.writer = new LedgerWriter(group::store, listeners::tell);
+        writer.start();
+    }
+
+    @Override
+    public Appended append(List<Append> appends) {
+        refuseWriterAndTransaction();
+        Request.Store request = Request.Store.of(appends);
+        writer.submit(request);
+        return request.answer().join();
+    }
+
+    /** Runs {@code work} while nothing is written, and returns when it has run; throws what it throws. */
+    void alone(Runnable work) {
+        refuseWriterAndTransaction();
+        Request.Alone request = new Request.Alone(work, new CompletableFuture<>());
+        writer.submit(request);
+        try {
+            request.done().join();
+        } catch (CompletionException failed) {
+            throw failed.getCause() instanceof RuntimeException cause ? cause : failed;
+        }
+    }
+
+    @Override
+    public List<Entry> read(StreamName stream) {
+        return rows.after(stream, 0);
+    }
+
+    @Override
+    public List<Entry> readAfter(StreamName stream, long version) {
+        return rows.after(stream, version);
+    }
+
+    @Override
+    public List<Entry> readAllAfter(long position, int limit) {
+        return rows.allAfter(position, limit);
+    }
+
+    @Override
+    public long version(StreamName stream) {
+        return rows.head(stream).version();
+    }
+
+    @Override
+    public long lastPosition() {
+        return rows.lastPosition();
+    }
+
+    @Override
+    public AutoCloseable onStored(Consumer<List<Entry>> listener) {
+        return listeners.add(listener);
+    }
+
+    /** Stores what waits, then ends. Later appends are answered as not stored. */
+    @Override
+    @PreDestroy
+    public void close() {
+        writer.end(END_WAIT_SECONDS);
+        listeners.close();
+    }
+
+    private void refuseWriterAndTransaction() {
+        if (writer.isCurrentThread()) {
+            throw new IllegalStateException("a projection never appends");
+        }
+        if (TransactionSynchronizationManager.isActualTransactionActive()) {
+            throw new IllegalStateException("never append inside a transaction: the writer has its own");
+        }
+    }
+}
