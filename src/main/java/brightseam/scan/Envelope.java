@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The envelope of ISO/IEC 15434: {@code [)>} RS, then formats that each end in RS, then EOT. Format 05 holds GS1
@@ -21,6 +23,9 @@ final class Envelope {
     static final String START = "[)>";
 
     private static final String HEADER = START + RS;
+
+    private static final Pattern ONE_FIELD = Pattern.compile("\\[\\)>(?<head>" + RS + "?)06" + GS + "?(?<field>[^"
+            + GS + RS + EOT + "]*)(?<tail>" + RS + "?)" + EOT + "?");
 
     private Envelope() {}
 
@@ -40,15 +45,14 @@ final class Envelope {
         return formats(withoutEnd(body), today);
     }
 
-    /** One of ours where nothing but the one field is in there, whatever became of the separators. */
+    /**
+     * One of ours where nothing but the one field is in there. A scanner that swallows a separator swallows it
+     * everywhere: RS stands at both ends of the format or at neither, else a character was misread in its place.
+     */
     private static Optional<ScanReading> ownLabel(String text) {
-        String bare = withoutEnd(text.substring(START.length()));
-        bare = bare.startsWith(String.valueOf(RS)) ? bare.substring(1) : bare;
-        if (!bare.startsWith("06")) {
-            return Optional.empty();
-        }
-        bare = bare.substring(2);
-        return OwnLabelText.scanned(bare.startsWith(String.valueOf(GS)) ? bare.substring(1) : bare);
+        Matcher matcher = ONE_FIELD.matcher(text);
+        boolean even = matcher.matches() && matcher.group("head").equals(matcher.group("tail"));
+        return even ? OwnLabelText.scanned(matcher.group("field")) : Optional.empty();
     }
 
     private static String withoutEnd(String text) {

@@ -28,7 +28,7 @@ public record Expected(Set<LabelKind> kinds, boolean supplierLabels) {
         return new Expected(kinds, true);
     }
 
-    /** Why {@code reading} cannot be used; empty where it can. Whether the thing itself is the right one comes later. */
+    /** Why {@code reading} cannot be used; empty where it can. Whether it is the right bin or heat comes later. */
     public Optional<Refusal> refuses(ScanReading reading) {
         return switch (reading) {
             case OwnLabel own -> kinds.contains(own.kind())

@@ -76,7 +76,8 @@ public final class Camera {
                     double[] ray = {x + (s % SAMPLES + 0.5) / SAMPLES - SIDE / 2.0,
                         y + (s / SAMPLES + 0.5) / SAMPLES - SIDE / 2.0, FOCAL_PIXELS};
                     double scale = reach / dot(normal, ray);
-                    double[] from = {ray[0] * scale - centre[0], ray[1] * scale - centre[1], ray[2] * scale - centre[2]};
+                    double[] from = {
+                        ray[0] * scale - centre[0], ray[1] * scale - centre[1], ray[2] * scale - centre[2]};
                     double grey = grey(dot(from, across) + aimX, dot(from, down) + aimY);
                     sum += grey < 0 ? bench + (x * 7 + y * 3) % 23 : shot.ink() + (shot.paper() - shot.ink()) * grey;
                 }
@@ -88,7 +89,7 @@ public final class Camera {
 
     /** The label's own directions in the camera's space: across, down, and away from the camera. */
     private static double[][] axes(Shot shot, Random random) {
-        double roll = shot.rolls() ? random.nextDouble() * 2 * Math.PI : Math.toRadians((random.nextDouble() - 0.5) * 10);
+        double roll = Math.toRadians((random.nextDouble() - 0.5) * (shot.rolls() ? 360 : 10));
         double tilt = Math.toRadians(shot.tiltDegrees() * (0.7 + 0.3 * random.nextDouble()));
         double side = random.nextDouble() * 2 * Math.PI;
         double[] towards = {Math.cos(side), Math.sin(side)};

@@ -38,24 +38,23 @@ public final class ReadRate {
     /** Rates of one kind of shot. */
     public record Rate(int pictures, int read, int falseReads, double medianMillis, double slowestMillis) {}
 
-    /** The kinds of shot in the table. */
+    /** The kinds of shot in the table: distance, tilt, roll, blur, smear, glare, ink, paper, noise. */
     public static List<Shot> shots() {
         return List.of(
-                Shot.good("good light, 40 cm"),
-                Shot.good("arm's length, 60 cm").at(600),
-                Shot.good("too far, 80 cm").at(800),
-                Shot.good("tilted 30 degrees").tilted(30),
-                Shot.good("tilted 45 degrees").tilted(45),
-                Shot.good("turned to any angle").rolled(),
-                Shot.good("blurred, 2 pixels").blurred(2),
-                Shot.good("blurred, 3 pixels").blurred(3),
-                Shot.good("smeared, 6 pixels").smeared(6),
-                Shot.good("lamp's glare").glaring(160),
-                Shot.good("lamp's glare, strong").glaring(260),
-                Shot.good("low contrast").printed(105, 145),
-                Shot.good("noise").noisy(20),
-                Shot.good("arm's length, tilted, glare, blur").at(600).tilted(25).rolled().blurred(1.1).glaring(100)
-                        .printed(60, 190).noisy(6));
+                new Shot("good light, 40 cm", 400, 3, false, 0.7, 0, 0, 30, 220, 4),
+                new Shot("arm's length, 60 cm", 600, 3, false, 0.7, 0, 0, 30, 220, 4),
+                new Shot("too far, 80 cm", 800, 3, false, 0.7, 0, 0, 30, 220, 4),
+                new Shot("tilted 30 degrees", 400, 30, false, 0.7, 0, 0, 30, 220, 4),
+                new Shot("tilted 45 degrees", 400, 45, false, 0.7, 0, 0, 30, 220, 4),
+                new Shot("turned to any angle", 400, 3, true, 0.7, 0, 0, 30, 220, 4),
+                new Shot("blurred, 2 pixels", 400, 3, false, 2, 0, 0, 30, 220, 4),
+                new Shot("blurred, 3 pixels", 400, 3, false, 3, 0, 0, 30, 220, 4),
+                new Shot("smeared, 6 pixels", 400, 3, false, 0.7, 6, 0, 30, 220, 4),
+                new Shot("lamp's glare", 400, 3, false, 0.7, 0, 160, 30, 220, 4),
+                new Shot("lamp's glare, strong", 400, 3, false, 0.7, 0, 260, 30, 220, 4),
+                new Shot("low contrast", 400, 3, false, 0.7, 0, 0, 105, 145, 4),
+                new Shot("noise", 400, 3, false, 0.7, 0, 0, 30, 220, 20),
+                new Shot("arm's length, tilted, glare, blur", 600, 25, true, 1.1, 0, 100, 60, 190, 6));
     }
 
     /** Takes and reads {@code pictures} of {@code shot}. */

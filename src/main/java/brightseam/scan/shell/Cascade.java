@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * One attempt after the other, the cheapest first, until a code is found.
@@ -46,6 +47,8 @@ final class Cascade {
     /** Pixels on a side above which a picture is not enlarged: it would take long and gain nothing. */
     private static final int ENLARGED_SIDE_MAX = 800;
 
+    private static final double WINDOW_FRACTION = 0.62;
+
     private final GreyImage picture;
 
     Cascade(GreyImage picture) {
@@ -53,7 +56,19 @@ final class Cascade {
     }
 
     Optional<Found> read() {
-        return forms().stream().map(this::matrix).flatMap(Optional::stream).findFirst().or(this::linear);
+        return Stream.concat(forms().stream(), windows()).map(this::matrix)
+                .flatMap(Optional::stream).findFirst().or(this::linear);
+    }
+
+    /** Parts off the middle, because the Data Matrix reader finds a symbol only if it lies over the middle. */
+    private Stream<Supplier<GreyImage>> windows() {
+        int side = Math.max(1, (int) Math.round(Math.min(
+                Math.min(picture.width(), picture.height()),
+                Math.max(picture.width(), picture.height()) * WINDOW_FRACTION)));
+        int right = picture.width() - side;
+        int bottom = picture.height() - side;
+        return Stream.of(new int[] {0, 0}, new int[] {right, 0}, new int[] {0, bottom}, new int[] {right, bottom})
+                .map(corner -> () -> picture.window(corner[0], corner[1], side, side));
     }
 
     /**
@@ -69,14 +84,16 @@ final class Cascade {
                 () -> picture.turned(45),
                 () -> picture.smoothed(1),
                 () -> large.sharpened(6),
+                () -> large,
                 () -> picture.turned(22.5),
                 () -> picture.turned(67.5),
                 () -> picture.smoothed(1).turned(45),
                 () -> large.sharpened(6).turned(45),
                 () -> large.turned(22.5),
                 () -> large.turned(67.5),
-                picture::halved,
-                () -> picture.sharpened(3));
+                () -> picture.smoothed(1).levelled(20),
+                () -> picture.smoothed(1).levelled(20).turned(45),
+                picture::halved);
     }
 
     private Optional<Found> matrix(Supplier<GreyImage> form) {

@@ -27,8 +27,11 @@ record GreyImage(byte[] pixels, int width, int height) {
     GreyImage crop(AimingFrame frame) {
         int cropWidth = Math.max(1, (int) Math.round(width * frame.widthFraction()));
         int cropHeight = Math.max(1, (int) Math.round(height * frame.heightFraction()));
-        int left = (width - cropWidth) / 2;
-        int top = (height - cropHeight) / 2;
+        return window((width - cropWidth) / 2, (height - cropHeight) / 2, cropWidth, cropHeight);
+    }
+
+    /** The part whose upper left corner lies at {@code left} and {@code top}; has to lie inside. */
+    GreyImage window(int left, int top, int cropWidth, int cropHeight) {
         byte[] cropped = new byte[cropWidth * cropHeight];
         for (int y = 0; y < cropHeight; y++) {
             System.arraycopy(pixels, (top + y) * width + left, cropped, y * cropWidth, cropWidth);
@@ -100,8 +103,8 @@ record GreyImage(byte[] pixels, int width, int height) {
     }
 
     private int between(double x, double y) {
-        double inX = Math.clamp(x, 0, width - 1.001);
-        double inY = Math.clamp(y, 0, height - 1.001);
+        double inX = Math.clamp(x, 0, width - 1.0);
+        double inY = Math.clamp(y, 0, height - 1.0);
         int left = (int) inX;
         int top = (int) inY;
         int right = Math.min(width - 1, left + 1);
@@ -116,6 +119,11 @@ record GreyImage(byte[] pixels, int width, int height) {
     /** Each pixel the mean of {@code 2 radius + 1} pixels each way, against noise. */
     GreyImage smoothed(int radius) {
         return filtered(radius, (pixel, mean) -> mean);
+    }
+
+    /** Light and shade levelled: mid grey, and thrice what differs from the mean around it. */
+    GreyImage levelled(int radius) {
+        return filtered(radius, (pixel, mean) -> 128 + 3 * (pixel - mean));
     }
 
     /** Edges made steeper: each pixel thrice, less twice the mean of {@code 2 radius + 1} pixels each way. */

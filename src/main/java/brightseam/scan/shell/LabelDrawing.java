@@ -63,8 +63,8 @@ final class LabelDrawing {
                     end++;
                 }
                 if (end > column) {
-                    box(MARGIN_MILLIMETRES + (column + quietZone) * module, MARGIN_MILLIMETRES + (row + quietZone) * module,
-                            (end - column) * module, module);
+                    box(MARGIN_MILLIMETRES + (column + quietZone) * module,
+                            MARGIN_MILLIMETRES + (row + quietZone) * module, (end - column) * module, module);
                 }
                 column = end + 1;
             }
