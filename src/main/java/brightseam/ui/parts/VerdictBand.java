@@ -1,0 +1,61 @@
+package brightseam.ui.parts;
+
+import com.vaadin.flow.component.ComponentEvent;
+import com.vaadin.flow.component.ComponentEventListener;
+import com.vaadin.flow.component.DomEvent;
+import com.vaadin.flow.component.Tag;
+import com.vaadin.flow.shared.Registration;
+
+/**
+ * What the shop made of a scan or a signature: a word, the reason, the way out, a shape, a tone, a vibration.
+ *
+ * <p>Accepted goes away by itself after five seconds; refused stays until it is pressed away, the next verdict comes,
+ * or {@link #clear} is called.
+ */
+@Tag("shop-verdict")
+public final class VerdictBand extends Part {
+
+    private long run;
+
+    /** The refused band was pressed away. */
+    @DomEvent("dealt-with")
+    public static class DealtWith extends ComponentEvent<VerdictBand> {
+        /** Called by the framework. */
+        public DealtWith(VerdictBand source, boolean fromClient) {
+            super(source, fromClient);
+        }
+    }
+
+    /** Makes an empty band, which takes no place. */
+    public VerdictBand() {
+        super("verdict-band.js");
+    }
+
+    /** Says that it was accepted: a word such as {@code Signed}, and what follows. */
+    public void accepted(String word, String reason) {
+        show("accepted", word, reason, null);
+    }
+
+    /** Says that it was refused: a word such as {@code Wrong bin}, why, and what to do instead. */
+    public void refused(String word, String reason, String wayOut) {
+        show("refused", word, reason, wayOut);
+    }
+
+    /** Takes the band away. */
+    public void clear() {
+        say("kind", null);
+    }
+
+    /** Calls {@code listener} when a refused band was pressed away. */
+    public Registration addDealtWithListener(ComponentEventListener<DealtWith> listener) {
+        return addListener(DealtWith.class, listener);
+    }
+
+    private void show(String kind, String word, String reason, String wayOut) {
+        say("word", word);
+        say("reason", reason);
+        say("way-out", wayOut);
+        say("kind", kind);
+        say("run", ++run);
+    }
+}

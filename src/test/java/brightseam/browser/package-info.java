@@ -1,0 +1,2 @@
+/** The browser that tests drive: one for the whole run, found, installed or asked for, never done without. */
+package brightseam.browser;
