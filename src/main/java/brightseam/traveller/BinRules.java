@@ -8,8 +8,10 @@ import brightseam.traveller.TravellerCommand.CloseBin;
 import brightseam.traveller.TravellerCommand.OpenBin;
 import brightseam.traveller.TravellerCommand.PutInBin;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Which bin the pieces may be in. */
@@ -58,9 +60,25 @@ final class BinRules {
         Optional<Step> begun = traveller.currentStep().filter(traveller.runs()::containsKey).map(procedure::step);
         Optional<Step> next = new Course(traveller, procedure).startable();
         return Stream.concat(begun.stream(), next.stream())
-                .map(Step::bins).flatMap(Collection::stream)
+                .map(Step::bins).map(BinRules::anyWhereNoneIsNamed).flatMap(Collection::stream)
                 .filter(binClass -> !clean || binClass.isClean())
                 .distinct().sorted().toList();
+    }
+
+    private static Set<BinClass> anyWhereNoneIsNamed(Set<BinClass> named) {
+        return named.isEmpty() ? EnumSet.allOf(BinClass.class) : named;
+    }
+
+    /** Why the pieces' bin does not suit the clean window that {@code step} opens, where it does not. */
+    Optional<TravellerRefusal> uncleanAfter(Step step) {
+        return traveller.placement()
+                .filter(where -> procedure.window().openedBy().equals(step.id()) && !where.binClass().isClean())
+                .map(where -> new TravellerRefusal.WrongBinClass(where.bin(), where.binClass(), cleanOf(step)));
+    }
+
+    /** The clean ones out of the step's classes. */
+    static List<BinClass> cleanOf(Step step) {
+        return anyWhereNoneIsNamed(step.bins()).stream().filter(BinClass::isClean).sorted().toList();
     }
 
     /** Why the pieces' bin does not suit {@code step}, where it does not. */

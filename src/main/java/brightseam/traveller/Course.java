@@ -44,7 +44,7 @@ final class Course {
             Step to = steps.get(i + 1);
             Optional<Moment> since = traveller.run(from.id()).flatMap(run -> endOf(from, run));
             if (from.gap().isPresent() && since.isPresent()) {
-                return hasBegun(to) ? Optional.empty() : Optional.of(new GapClock(from.id(), to.id(), since.get(),
+                return isMet(to, since.get()) ? Optional.empty() : Optional.of(new GapClock(from.id(), to.id(), since.get(),
                         since.get().plus(from.gap().get().maximum()), from.gap().get().reason()));
             }
             if (hasBegun(from)) {
@@ -78,8 +78,17 @@ final class Course {
     }
 
     private boolean hasBegun(Step step) {
-        return traveller.run(step.id())
-                .filter(run -> step.hold().isEmpty() || run.holdBegunAt().isPresent()).isPresent();
+        return traveller.run(step.id()).flatMap(run -> beginOf(step, run)).isPresent();
+    }
+
+    /** Whether {@code to} has begun since then, in this passage or in one that a later return has superseded. */
+    private boolean isMet(Step to, Moment since) {
+        return hasBegun(to) || traveller.superseded().stream().filter(run -> run.step().equals(to.id()))
+                .anyMatch(run -> beginOf(to, run).filter(begun -> !begun.isBefore(since)).isPresent());
+    }
+
+    private static Optional<Moment> beginOf(Step step, StepRun run) {
+        return step.hold().isPresent() ? run.holdBegunAt() : Optional.of(run.startedAt());
     }
 
     private static boolean hasEnded(Step step, StepRun run) {

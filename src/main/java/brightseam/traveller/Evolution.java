@@ -33,6 +33,7 @@ final class Evolution {
     private Window window;
     private List<Nonconformance> nonconformances;
     private Phase phase;
+    private Optional<StepId> passedInBy;
 
     private Evolution(Traveller from, TravellerId id) {
         this.id = id;
@@ -50,6 +51,7 @@ final class Evolution {
         this.window = from.window();
         this.nonconformances = new ArrayList<>(from.nonconformances());
         this.phase = from.phase();
+        this.passedInBy = from.passedInBy();
     }
 
     static Traveller evolve(Optional<Traveller> state, TravellerEvent event) {
@@ -68,7 +70,7 @@ final class Evolution {
     private static Traveller released(Released e) {
         return new Traveller(e.traveller(), Optional.empty(), e.kit(), e.part(), List.copyOf(e.pieces()), e.heat(),
                 e.procedure(), List.copyOf(e.route()), e.at(), Map.of(), List.of(), Optional.empty(),
-                new Window.NotOpen(), List.of(), Phase.ACTIVE);
+                new Window.NotOpen(), List.of(), Phase.ACTIVE, Optional.empty());
     }
 
     private static Traveller setApart(SetApart e) {
@@ -77,7 +79,6 @@ final class Evolution {
         child.parent = Optional.of(e.parent());
         child.pieces = List.copyOf(e.pieces());
         child.nonconformances = before.nonconformances().stream()
-                .filter(nc -> !Collections.disjoint(nc.pieces(), e.pieces()))
                 .map(nc -> nc.withPieces(nc.pieces().stream().filter(e.pieces()::contains).toList()))
                 .toList();
         return child.done();
@@ -107,9 +108,9 @@ final class Evolution {
             case Dispositioned e -> nonconformances.replaceAll(nc -> nc.number() == e.number()
                     ? nc.decided(new Nonconformance.Decided(e.disposition(), e.reason(), e.at(), e.signature()))
                     : nc);
-            case ReturnedToStep e -> e.superseded().forEach(step -> superseded.add(runs.remove(step)));
+            case ReturnedToStep e -> returned(e);
             case PiecesScrapped e -> scrap(e.pieces());
-            case PassedIn e -> phase = Phase.PASSED_IN;
+            case PassedIn e -> passIn();
             case Closed e -> phase = Phase.CLOSED;
             case AttemptRefused e -> { }
         }
@@ -134,12 +135,25 @@ final class Evolution {
         }
     }
 
+    /** The step just signed is the one that passed the pieces in. */
+    private void passIn() {
+        phase = Phase.PASSED_IN;
+        passedInBy = route.stream().filter(step -> runs.containsKey(step) && runs.get(step).isSigned())
+                .reduce((earlier, later) -> later);
+    }
+
+    private void returned(ReturnedToStep e) {
+        e.superseded().forEach(step -> superseded.add(runs.remove(step)));
+        if (passedInBy.filter(e.superseded()::contains).isPresent()) {
+            phase = Phase.ACTIVE;
+            passedInBy = Optional.empty();
+        }
+    }
+
     private void partWith(PiecesSetApart e) {
         pieces = pieces.stream().filter(piece -> !e.pieces().contains(piece)).toList();
-        nonconformances = new ArrayList<>(nonconformances.stream()
-                .filter(nc -> !(nc.isOpen() && e.pieces().containsAll(nc.pieces())))
-                .map(nc -> nc.isOpen() ? nc.withPieces(nc.pieces().stream().filter(pieces::contains).toList()) : nc)
-                .toList());
+        nonconformances.replaceAll(nc -> nc.isOpen()
+                ? nc.withPieces(nc.pieces().stream().filter(pieces::contains).toList()) : nc);
     }
 
     private void scrap(List<Integer> gone) {
@@ -165,6 +179,6 @@ final class Evolution {
     private Traveller done() {
         return new Traveller(id, parent, kit, part, pieces, heat, procedure, route, releasedAt,
                 Collections.unmodifiableMap(runs), Collections.unmodifiableList(superseded), placement, window,
-                List.copyOf(nonconformances), phase);
+                List.copyOf(nonconformances), phase, passedInBy);
     }
 }

@@ -58,7 +58,11 @@ public final class Guide {
             return new NextAction.AwaitDisposition(traveller.openNonconformances());
         }
         Step step = procedure.step(traveller.currentStep().orElseThrow());
-        return step.isInspectionPoint() ? new NextAction.AwaitStamp(step) : toFinish(step);
+        return step.isInspectionPoint() ? toInspect(step) : toFinish(step);
+    }
+
+    private NextAction toInspect(Step step) {
+        return unfit(step) ? putInto(step, Optional.empty()) : mustClose(step).orElse(new NextAction.AwaitStamp(step));
     }
 
     private NextAction holding(StepRun run) {
@@ -68,8 +72,8 @@ public final class Guide {
     }
 
     private NextAction toBegin(Step step, Optional<GapClock> gap) {
-        if (new BinRules(traveller, procedure).unfitFor(step).isPresent()) {
-            return new NextAction.PutInto(step, step.bins().stream().sorted().toList(), gap);
+        if (unfit(step)) {
+            return putInto(step, gap);
         }
         Optional<StepRun> run = traveller.run(step.id());
         if (run.isEmpty()) {
@@ -88,19 +92,38 @@ public final class Guide {
             return toBegin(step, Optional.empty());
         }
         return step.readings().stream()
-                .filter(spec -> run.get().reading(spec.id()).isEmpty())
+                .filter(spec -> new ReadingRules(traveller, procedure).isDue(run.get(), spec))
                 .findFirst().<NextAction>map(spec -> read(step, run.get(), spec, Optional.empty()))
                 .orElseGet(() -> toSign(step));
     }
 
     private NextAction toSign(Step step) {
-        if (new BinRules(traveller, procedure).unfitFor(step).isPresent()) {
-            return new NextAction.PutInto(step, step.bins().stream().sorted().toList(), Optional.empty());
+        BinRules bins = new BinRules(traveller, procedure);
+        if (unfit(step) || bins.uncleanAfter(step).isPresent()) {
+            return putInto(step, Optional.empty());
         }
+        return mustClose(step).orElseGet(() -> new NextAction.Sign(step));
+    }
+
+    private boolean unfit(Step step) {
+        BinRules bins = new BinRules(traveller, procedure);
+        boolean intoTheLock = step.kind() == StepKind.PASS_IN
+                && traveller.placement().filter(where -> where.binClass().isClean()).isEmpty();
+        return bins.unfitFor(step).isPresent() || intoTheLock;
+    }
+
+    private NextAction putInto(Step step, Optional<GapClock> gap) {
+        boolean clean = step.kind() == StepKind.PASS_IN || traveller.window() instanceof Window.Open
+                || procedure.window().openedBy().equals(step.id());
+        return new NextAction.PutInto(step,
+                clean ? BinRules.cleanOf(step) : step.bins().stream().sorted().toList(), gap);
+    }
+
+    private Optional<NextAction> mustClose(Step step) {
         return traveller.placement()
-                .filter(where -> where.binClass() == BinClass.SEALED_BAG && !where.closed())
-                .<NextAction>map(where -> new NextAction.CloseBin(step, where.bin(), where.binClass()))
-                .orElseGet(() -> new NextAction.Sign(step));
+                .filter(where -> step.kind() == StepKind.PASS_IN || where.binClass() == BinClass.SEALED_BAG)
+                .filter(where -> !where.closed())
+                .map(where -> new NextAction.CloseBin(step, where.bin(), where.binClass()));
     }
 
     private Optional<NextAction> mustCloseBefore(Step step) {

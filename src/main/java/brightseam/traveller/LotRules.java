@@ -4,6 +4,7 @@ import brightseam.kernel.Decision;
 import brightseam.traveller.TravellerCommand.SetApart;
 import brightseam.traveller.TravellerEvent.PiecesSetApart;
 import java.util.List;
+import java.util.Optional;
 
 /** When pieces may be set apart from their lot. The new traveller's own first event is made by {@link Parting}. */
 final class LotRules {
@@ -16,7 +17,10 @@ final class LotRules {
 
     Decision<TravellerEvent> setApart(SetApart c) {
         boolean known = has(traveller, c.pieces());
+        Optional<StepRun> holding = traveller.runs().values().stream().filter(StepRun::isHolding).findFirst();
         return new Broken()
+                .when(c.child().equals(traveller.id()), () -> new TravellerRefusal.AlreadyReleased(c.child()))
+                .add(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
                 .when(!known, () -> new TravellerRefusal.NoSuchPieces(c.pieces(), traveller.pieces()))
                 .when(known && c.pieces().stream().distinct().count() == traveller.pieces().size(),
                         () -> new TravellerRefusal.NothingWouldRemain(c.pieces()))

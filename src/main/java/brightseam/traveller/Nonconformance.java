@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Something that broke a limit or was found wanting; open until it is dispositioned.
+ * Something that broke a limit or was found wanting; open until it is dispositioned, or until the pieces are set apart
+ * and take it with them: then it stays here under its number without pieces.
  *
  * @param number from 1 in its traveller
  * @param cause what sort
  * @param step where it arose
  * @param pass in which passage of that step
- * @param pieces which pieces, ascending
+ * @param pieces which pieces of this lot, ascending; empty where it concerns only pieces of another lot
  * @param text what was found, in words or figures
  * @param openedAt when
  * @param decision what was decided, where it was
@@ -44,9 +45,9 @@ public record Nonconformance(
     /** A disposition as decided. */
     public record Decided(Disposition disposition, String reason, Moment at, Signature signature) {}
 
-    /** Whether nobody has decided yet. */
+    /** Whether nobody has decided yet, while it still has pieces in this lot. */
     public boolean isOpen() {
-        return decision.isEmpty();
+        return decision.isEmpty() && !pieces.isEmpty();
     }
 
     Nonconformance decided(Decided how) {

@@ -2,12 +2,31 @@ package brightseam.traveller;
 
 import brightseam.traveller.TravellerEvent.PiecesSetApart;
 import brightseam.traveller.TravellerEvent.SetApart;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Makes the first event of a traveller that was set apart. */
 public final class Parting {
 
     private Parting() {}
+
+    /**
+     * The first event of the child that {@code decided} sets apart; empty where it sets nothing apart.
+     *
+     * @param stored every event of the parent that is in the ledger
+     * @param decided what the decider answered, which may begin with what time alone has brought about
+     */
+    public static Optional<SetApart> child(List<TravellerEvent> stored, List<TravellerEvent> decided) {
+        for (int i = 0; i < decided.size(); i++) {
+            if (decided.get(i) instanceof PiecesSetApart parting) {
+                List<TravellerEvent> history = new ArrayList<>(stored);
+                history.addAll(decided.subList(0, i));
+                return Optional.of(child(Traveller.fold(history).orElseThrow(), history, parting));
+            }
+        }
+        return Optional.empty();
+    }
 
     /**
      * The child's first event.

@@ -63,12 +63,17 @@ final class QuarantineRules {
                 .when(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
                 .when(!returnFits(open.get(), c), () -> new TravellerRefusal.ReturnNotAllowed(returns(open.get())))
                 .add(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
+                .add(c.returnTo().flatMap(back -> course.gap().map(gap ->
+                        new TravellerRefusal.NotThisStepYet(back, gap.to()))))
                 .orElse(() -> decided(open.get(), c));
     }
 
-    /** Steps that a rework of {@code nc} may return to, out of those that the procedure names, begun already. */
+    /** Steps that a rework of {@code nc} may return to, out of those that the procedure names: begun, or at hand. */
     List<StepId> returns(Nonconformance nc) {
-        return procedure.step(nc.step()).reworkTo().stream().filter(traveller.runs()::containsKey).toList();
+        return procedure.step(nc.step()).reworkTo().stream()
+                .filter(step -> traveller.runs().containsKey(step)
+                        || traveller.currentStep().filter(step::equals).isPresent())
+                .toList();
     }
 
     private boolean returnFits(Nonconformance nc, Decide c) {

@@ -18,6 +18,8 @@ import java.util.Optional;
 /** What may be written down, and what an entry outside its limits brings about. */
 final class ReadingRules {
 
+    private static final int DIGITS_MAX = 9;
+
     private final Traveller traveller;
     private final Procedure procedure;
 
@@ -82,8 +84,10 @@ final class ReadingRules {
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new ReadingCorrected(c.origin(), c.step(), c.reading(), reading.current(), c.value(), inLimits,
                 c.reason(), new Signature(c.signer(), Meaning.CORRECTED)));
-        if (!inLimits && reading.currentInLimits()) {
-            events.add(outOfLimits(traveller.run(c.step()).orElseThrow(), spec, c.value(), c));
+        StepRun run = traveller.run(c.step()).orElseThrow();
+        boolean mayBeReadAgain = isBefore(procedure.step(c.step()), spec) && run.holdBegunAt().isEmpty();
+        if (!inLimits && reading.currentInLimits() && !mayBeReadAgain) {
+            events.add(outOfLimits(run, spec, c.value(), c));
         }
         return events;
     }
@@ -99,11 +103,23 @@ final class ReadingRules {
         if (earlier.currentInLimits()) {
             return false;
         }
-        boolean repaired = traveller.nonconformances().stream()
-                .filter(nc -> nc.step().equals(step.id()) && nc.pass() == run.pass())
+        return isRepaired(run, spec) || isBefore(step, spec) && run.holdBegunAt().isEmpty();
+    }
+
+    /** Whether {@code spec} has to be read before {@code run} is signed: never read, or mended since it was. */
+    boolean isDue(StepRun run, ReadingSpec spec) {
+        return run.reading(spec.id()).map(latest -> !latest.currentInLimits() && isRepaired(run, spec)).orElse(true);
+    }
+
+    /** Whether the latest nonconformance about this very reading was mended: then the old value says nothing. */
+    private boolean isRepaired(StepRun run, ReadingSpec spec) {
+        return traveller.nonconformances().stream()
                 .filter(nc -> nc.cause() == Nonconformance.Cause.READING_OUT_OF_LIMITS)
-                .anyMatch(nc -> nc.decision().filter(how -> how.disposition() == Disposition.REPAIR).isPresent());
-        return repaired || isBefore(step, spec) && run.holdBegunAt().isEmpty();
+                .filter(nc -> nc.step().equals(run.step()) && nc.pass() == run.pass())
+                .filter(nc -> nc.text().startsWith(spec.id() + " "))
+                .reduce((earlier, later) -> later)
+                .flatMap(Nonconformance::decision)
+                .filter(how -> how.disposition() == Disposition.REPAIR).isPresent();
     }
 
     private static Optional<TravellerRefusal> tooSoon(Step step, StepRun run, ReadingSpec spec) {
@@ -124,8 +140,8 @@ final class ReadingRules {
 
     private static boolean isMalformed(ReadingSpec spec, BigDecimal value) {
         boolean look = value.signum() == 0 || value.compareTo(BigDecimal.ONE) == 0;
-        return value.stripTrailingZeros().scale() > spec.decimals() || value.precision() > 9
-                || spec.isPassFail() && !look;
+        boolean writable = value.precision() <= DIGITS_MAX && Math.abs((long) value.scale()) <= DIGITS_MAX;
+        return !writable || value.stripTrailingZeros().scale() > spec.decimals() || spec.isPassFail() && !look;
     }
 
     private static TravellerRefusal malformed(Step step, ReadingSpec spec, BigDecimal value) {

@@ -2,6 +2,7 @@ package brightseam.traveller;
 
 import brightseam.kernel.Decision;
 import brightseam.kernel.Moment;
+import brightseam.kernel.Origin;
 import brightseam.kernel.StepId;
 import brightseam.people.Role;
 import brightseam.people.Signer;
@@ -34,6 +35,10 @@ final class SignRules {
             return unknown(c.step());
         }
         Step step = found.get();
+        Optional<TravellerRefusal> second = alreadySigned(traveller, step.id());
+        if (second.isPresent()) {
+            return Decision.refused(List.of(second.get()));
+        }
         Role role = step.signedBy() == SignedBy.LEAD ? Role.LEAD : Role.FABRICATOR;
         return new Broken()
                 .addAll(unfinished(step))
@@ -52,10 +57,15 @@ final class SignRules {
             return unknown(c.step());
         }
         Step step = found.get();
+        Optional<TravellerRefusal> second = alreadySigned(traveller, step.id());
+        if (second.isPresent()) {
+            return Decision.refused(List.of(second.get()));
+        }
         return new Broken()
                 .addAll(unfinished(step))
                 .addAll(notEntitled(step, c.signer()))
                 .addAll(c.objections())
+                .addAll(binObjections(step, c.origin().at()))
                 .orElse(() -> stamped(step, c));
     }
 
@@ -83,31 +93,36 @@ final class SignRules {
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new TravellerEvent.StepSigned(c.origin(), step.id(),
                 new Signature(c.signer(), Meaning.PERFORMED), c.loadWith().stream().sorted().toList()));
-        if (procedure.window().openedBy().equals(step.id())) {
-            events.add(new TravellerEvent.WindowOpened(c.origin(), procedure.window().limits()));
-        }
-        if (step.kind() == StepKind.PASS_IN) {
-            events.add(new TravellerEvent.PassedIn(c.origin()));
-        }
-        if (procedure.window().closedBy().equals(step.id()) && traveller.window() instanceof Window.Open) {
-            events.add(new TravellerEvent.WindowEnded(c.origin(), WindowEnd.PASSED_IN));
-        }
-        if (isLast(step)) {
-            events.add(new TravellerEvent.Closed(c.origin()));
-        }
+        events.addAll(following(step, c.origin()));
         return events;
     }
 
     private List<TravellerEvent> stamped(Step step, StampStep c) {
         List<TravellerEvent> events = new ArrayList<>();
         if (traveller.run(step.id()).isEmpty()) {
-            events.add(new TravellerEvent.StepStarted(c.origin(), step.id(), Optional.empty(), true, step.gloves(),
-                    List.of()));
+            events.add(new TravellerEvent.StepStarted(c.origin(), step.id(), Optional.empty(),
+                    step.cautions().isEmpty(), Optional.empty(), List.of()));
         }
         events.add(new TravellerEvent.StepStamped(c.origin(), step.id(),
                 new Signature(c.signer(), Meaning.INSPECTED), c.remark().strip()));
+        events.addAll(following(step, c.origin()));
+        return events;
+    }
+
+    /** What a step's signature or stamp brings about: the clean window opens or ends, the lock, the end. */
+    private List<TravellerEvent> following(Step step, Origin origin) {
+        List<TravellerEvent> events = new ArrayList<>();
+        if (procedure.window().openedBy().equals(step.id())) {
+            events.add(new TravellerEvent.WindowOpened(origin, procedure.window().limits()));
+        }
+        if (step.kind() == StepKind.PASS_IN) {
+            events.add(new TravellerEvent.PassedIn(origin));
+        }
+        if (procedure.window().closedBy().equals(step.id()) && traveller.window() instanceof Window.Open) {
+            events.add(new TravellerEvent.WindowEnded(origin, WindowEnd.PASSED_IN));
+        }
         if (isLast(step)) {
-            events.add(new TravellerEvent.Closed(c.origin()));
+            events.add(new TravellerEvent.Closed(origin));
         }
         return events;
     }
@@ -127,33 +142,37 @@ final class SignRules {
         return refusals;
     }
 
-    private static List<TravellerRefusal> missing(Step step, StepRun run) {
+    private List<TravellerRefusal> missing(Step step, StepRun run) {
         List<TravellerRefusal> refusals = new ArrayList<>();
         if (step.hold().isPresent() && run.holdBegunAt().isEmpty()) {
             refusals.add(new TravellerRefusal.HoldNotBegun(step.id()));
         } else if (run.isHolding()) {
             refusals.add(new TravellerRefusal.HoldStillRunning(step.id()));
         }
-        step.readings().stream().filter(spec -> run.reading(spec.id()).isEmpty())
+        ReadingRules readings = new ReadingRules(traveller, procedure);
+        step.readings().stream().filter(spec -> readings.isDue(run, spec))
                 .forEach(spec -> refusals.add(new TravellerRefusal.ReadingMissing(step.id(), spec.id())));
         return refusals;
     }
 
     private Optional<TravellerRefusal> outOfTurn(Step step) {
-        Optional<StepRun> run = traveller.run(step.id()).filter(StepRun::isSigned);
-        if (run.isPresent()) {
-            return Optional.of(new TravellerRefusal.AlreadySigned(step.id(),
-                    run.get().signature().orElseThrow().signer().name(), run.get().signedAt().orElseThrow()));
-        }
-        return traveller.currentStep().filter(current -> !current.equals(step.id()))
-                .map(current -> new TravellerRefusal.NotThisStepYet(step.id(), current));
+        return alreadySigned(traveller, step.id()).or(() -> traveller.currentStep()
+                .filter(current -> !current.equals(step.id()))
+                .map(current -> new TravellerRefusal.NotThisStepYet(step.id(), current)));
+    }
+
+    /** Who signed {@code step} and when, where somebody has; said alone, since nothing else matters to the second. */
+    static Optional<TravellerRefusal> alreadySigned(Traveller traveller, StepId step) {
+        return traveller.run(step).filter(StepRun::isSigned).map(run -> new TravellerRefusal.AlreadySigned(
+                step, run.signature().orElseThrow().signer().name(), run.signedAt().orElseThrow()));
     }
 
     private List<TravellerRefusal> binObjections(Step step, Moment now) {
         List<TravellerRefusal> refusals = new ArrayList<>();
-        new BinRules(traveller, procedure).unfitFor(step).ifPresent(refusals::add);
+        BinRules bins = new BinRules(traveller, procedure);
+        bins.unfitFor(step).or(() -> bins.uncleanAfter(step)).ifPresent(refusals::add);
         if (step.kind() == StepKind.PASS_IN) {
-            refusals.addAll(PassIn.objections(traveller, procedure, now));
+            refusals.addAll(PassIn.objections(traveller, procedure, step, now));
         } else {
             traveller.placement()
                     .filter(where -> where.binClass() == BinClass.SEALED_BAG && !where.closed())

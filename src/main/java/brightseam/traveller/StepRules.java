@@ -35,6 +35,10 @@ final class StepRules {
             return Decision.refused(List.of(new TravellerRefusal.UnknownStep(c.step())));
         }
         Step step = found.get();
+        Optional<TravellerRefusal> second = SignRules.alreadySigned(traveller, step.id());
+        if (second.isPresent()) {
+            return Decision.refused(List.of(second.get()));
+        }
         return new Broken()
                 .add(outOfTurn(step))
                 .when(traveller.isInQuarantine() && !course.makesSafe(step.id()), this::quarantine)
@@ -111,10 +115,8 @@ final class StepRules {
     private Optional<TravellerRefusal> outOfTurn(Step step) {
         Optional<StepRun> run = traveller.run(step.id());
         if (run.isPresent()) {
-            return Optional.of(run.get().isSigned()
-                    ? new TravellerRefusal.AlreadySigned(step.id(),
-                            run.get().signature().orElseThrow().signer().name(), run.get().signedAt().orElseThrow())
-                    : new TravellerRefusal.AlreadyStarted(step.id(), run.get().startedBy(), run.get().startedAt()));
+            return Optional.of(new TravellerRefusal.AlreadyStarted(
+                    step.id(), run.get().startedBy(), run.get().startedAt()));
         }
         boolean inTurn = course.startable().filter(step::equals).isPresent();
         return inTurn ? Optional.empty()
@@ -139,7 +141,7 @@ final class StepRules {
     }
 
     private List<TravellerRefusal> passInObjections(Step step, Moment now) {
-        return step.kind() == StepKind.PASS_IN ? PassIn.objections(traveller, procedure, now) : List.of();
+        return step.kind() == StepKind.PASS_IN ? PassIn.objections(traveller, procedure, step, now) : List.of();
     }
 
     private TravellerRefusal quarantine() {

@@ -29,6 +29,7 @@ import java.util.Optional;
  * @param window their clean window
  * @param nonconformances all of them, by number
  * @param phase where it is in its life
+ * @param passedInBy the step that passed the pieces in, while that counts
  */
 public record Traveller(
         TravellerId id,
@@ -45,7 +46,8 @@ public record Traveller(
         Optional<Placement> placement,
         Window window,
         List<Nonconformance> nonconformances,
-        Phase phase) {
+        Phase phase,
+        Optional<StepId> passedInBy) {
 
     /** The state that {@code events} make; empty where there are none. */
     public static Optional<Traveller> fold(Collection<? extends TravellerEvent> events) {

@@ -52,7 +52,8 @@ public final class TravellerDecider {
 
     private static Decision<TravellerEvent> decideNow(Traveller now, Procedure procedure, TravellerCommand command) {
         if (now.hasEnded() && !(command instanceof Watch) && !(command instanceof NoteRefusal)) {
-            return Decision.refused(List.of(new TravellerRefusal.TravellerEnded(now.id(), now.phase())));
+            return new Broken().add(signedBefore(now, command))
+                    .when(true, () -> new TravellerRefusal.TravellerEnded(now.id(), now.phase())).orElse(List::of);
         }
         StepRules steps = new StepRules(now, procedure);
         ReadingRules readings = new ReadingRules(now, procedure);
@@ -79,6 +80,14 @@ public final class TravellerDecider {
             case Watch c -> Decision.accepted(List.of());
             case NoteRefusal c -> Decision.accepted(List.of(note(c)));
         };
+    }
+
+    /** The second of two who sign the last step is told who was first. */
+    private static Optional<TravellerRefusal> signedBefore(Traveller ended, TravellerCommand command) {
+        if (command instanceof SignStep sign) {
+            return SignRules.alreadySigned(ended, sign.step());
+        }
+        return command instanceof StampStep stamp ? SignRules.alreadySigned(ended, stamp.step()) : Optional.empty();
     }
 
     private static TravellerEvent note(NoteRefusal c) {

@@ -2,6 +2,7 @@ package brightseam.traveller;
 
 import brightseam.kernel.Moment;
 import brightseam.procedure.WindowLimits;
+import java.math.BigInteger;
 import java.time.Duration;
 
 /** The clean window of one traveller: cleanliness as a state with a clock on it. */
@@ -35,8 +36,9 @@ public sealed interface Window {
 
         /** How much is left at {@code now} if the handling stays as it is; zero where it has run out. */
         public Duration remaining(Moment now) {
-            long left = Math.max(0, WHOLE - usedAt(now));
-            return Duration.ofMillis(Math.floorDiv(limitMillis() * (left / 1000), WHOLE / 1000));
+            BigInteger left = BigInteger.valueOf(WHOLE - usedAt(now));
+            return Duration.ofMillis(
+                    left.multiply(BigInteger.valueOf(limitMillis())).divide(BigInteger.valueOf(WHOLE)).longValue());
         }
 
         /** Whether nothing is left at {@code now}. */
@@ -51,8 +53,13 @@ public sealed interface Window {
 
         private long usedAt(Moment now) {
             long millis = Math.max(0, now.since(since).toMillis());
-            long share = millis >= limitMillis() ? WHOLE : Math.ceilDiv(millis * WHOLE, limitMillis());
-            return Math.min(WHOLE, usedBillionths + share);
+            return millis >= limitMillis() ? WHOLE : Math.min(WHOLE, usedBillionths + shareRoundedUp(millis));
+        }
+
+        private long shareRoundedUp(long millis) {
+            BigInteger limit = BigInteger.valueOf(limitMillis());
+            return BigInteger.valueOf(millis).multiply(BigInteger.valueOf(WHOLE))
+                    .add(limit).subtract(BigInteger.ONE).divide(limit).longValue();
         }
 
         private long limitMillis() {
