@@ -5,7 +5,7 @@ import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Projection;
 import brightseam.people.Recognition.Recognised;
-import brightseam.people.shell.MemoryLedger;
+import brightseam.ledger.shell.MemoryLedger;
 import brightseam.people.shell.SignIn;
 import brightseam.people.shell.StoppedClock;
 import jakarta.servlet.http.HttpServlet;

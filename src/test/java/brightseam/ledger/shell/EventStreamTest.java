@@ -200,6 +200,11 @@ class EventStreamTest {
         }
 
         @Override
+        public long lastPosition() {
+            return ledger.lastPosition();
+        }
+
+        @Override
         public long version(StreamName stream) {
             return ledger.version(stream);
         }

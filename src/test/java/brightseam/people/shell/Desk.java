@@ -1,5 +1,6 @@
 package brightseam.people.shell;
 
+import brightseam.ledger.shell.MemoryLedger;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.Origin;
 import brightseam.kernel.shell.ShopClock;
@@ -69,7 +70,7 @@ final class Desk {
     private static JdbcClient database() {
         DriverManagerDataSource source =
                 new DriverManagerDataSource("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
-        new ResourceDatabasePopulator(new ClassPathResource("db/migration/common/V10__people.sql")).execute(source);
+        new ResourceDatabasePopulator(new ClassPathResource("db/migration/V10__people.sql")).execute(source);
         return JdbcClient.create(source);
     }
 }
