@@ -1,8 +1,6 @@
 package brightseam.app;
 
-import brightseam.ledger.Entry;
-import brightseam.ledger.shell.Ledger;
-import java.util.List;
+import brightseam.ledger.shell.LastEntries;
 import java.util.regex.Pattern;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnExpression;
@@ -22,19 +20,19 @@ class ClockSetup {
 
     @Bean(initMethod = "start", destroyMethod = "close")
     @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
-    HurriedClock demoClock(JdbcClient jdbc, Ledger ledger, @Value("${brightseam.demo-speed:1}") double speed) {
+    HurriedClock demoClock(JdbcClient jdbc, LastEntries ledger, @Value("${brightseam.demo-speed:1}") double speed) {
         ClockRow row = new ClockRow(jdbc);
         return new HurriedClock(line(row, ledger, true, HurriedClock.checked(speed)), clocks::sample, row::write);
     }
 
     @Bean(initMethod = "start", destroyMethod = "close")
     @ConditionalOnExpression("'${brightseam.shop:empty}' != 'demo'")
-    RunningClock shopClock(JdbcClient jdbc, Ledger ledger) {
+    RunningClock shopClock(JdbcClient jdbc, LastEntries ledger) {
         ClockRow row = new ClockRow(jdbc);
         return new RunningClock(line(row, ledger, false, 1), clocks::sample, row::write);
     }
 
-    private TimeLine line(ClockRow row, Ledger ledger, boolean demo, double speed) {
+    private TimeLine line(ClockRow row, LastEntries ledger, boolean demo, double speed) {
         TimeLine.Sample now = clocks.sample();
         return row.read()
                 .map(anchor -> TimeLine.resume(anchor, elapsedMillisMin(ledger), demo, speed, now))
@@ -42,10 +40,8 @@ class ClockSetup {
     }
 
     /** The latest elapsed time among the last stored events; time never runs back behind what was recorded. */
-    private static long elapsedMillisMin(Ledger ledger) {
-        List<Entry> last = ledger.readAllAfter(
-                Math.max(0, ledger.lastPosition() - ENTRIES_LOOKED_AT), ENTRIES_LOOKED_AT);
-        return last.stream()
+    private static long elapsedMillisMin(LastEntries ledger) {
+        return ledger.last(ENTRIES_LOOKED_AT).stream()
                 .flatMap(entry -> ELAPSED.matcher(entry.json()).results())
                 .mapToLong(found -> Long.parseLong(found.group(1)))
                 .max()

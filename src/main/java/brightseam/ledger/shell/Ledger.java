@@ -35,9 +35,6 @@ public interface Ledger {
     /** The last version of {@code stream}; 0 where it does not exist. */
     long version(StreamName stream);
 
-    /** The last position of the whole ledger; 0 where it is empty. */
-    long lastPosition();
-
     /**
      * Calls {@code listener} after each stored append, once it is on disk, in order, on a thread of its own, so that a
      * slow listener holds up nobody else. Closing ends that.

@@ -76,8 +76,8 @@ final class StoredLedger implements Ledger, AutoCloseable {
         return rows.head(stream).version();
     }
 
-    @Override
-    public long lastPosition() {
+    /** The last position of the whole ledger; 0 where it is empty. */
+    long lastPosition() {
         return rows.lastPosition();
     }
 

@@ -58,7 +58,7 @@ class DurabilityTest {
             FragileDisk.full = false;
         }
         try (TestLedger again = open()) {
-            assertThat(again.ledger().lastPosition()).isEqualTo(1);
+            assertThat(again.lastPosition()).isEqualTo(1);
             assertThat(ChainVerifier.verifyLedger(again.ledger().readAllAfter(0, 10))).isEmpty();
         }
     }
@@ -72,7 +72,7 @@ class DurabilityTest {
             assertThat(shop.ledger().append(List.of(append("T-2", 0, "cut")))).isInstanceOf(Appended.NotStored.class);
             FragileDisk.full = false;
             assertThat(shop.ledger().append(List.of(append("T-1", 1, "deburr")))).isInstanceOf(Appended.Stored.class);
-            assertThat(shop.ledger().lastPosition()).isEqualTo(2);
+            assertThat(shop.lastPosition()).isEqualTo(2);
         }
     }
 

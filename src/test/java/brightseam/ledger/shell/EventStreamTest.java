@@ -200,11 +200,6 @@ class EventStreamTest {
         }
 
         @Override
-        public long lastPosition() {
-            return ledger.lastPosition();
-        }
-
-        @Override
         public long version(StreamName stream) {
             return ledger.version(stream);
         }

@@ -19,7 +19,7 @@ public final class FreshDatabase {
         source.setURL("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
         Flyway.configure()
                 .dataSource(source)
-                .locations("classpath:db/migration")
+                .locations("classpath:db/migration/common")
                 .load()
                 .migrate();
         return JdbcClient.create(source);

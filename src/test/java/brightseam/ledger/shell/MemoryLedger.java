@@ -52,11 +52,6 @@ public final class MemoryLedger implements Ledger {
     }
 
     @Override
-    public synchronized long lastPosition() {
-        return entries.size();
-    }
-
-    @Override
     public List<Entry> read(StreamName stream) {
         return readAfter(stream, 0);
     }

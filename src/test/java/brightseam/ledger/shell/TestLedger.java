@@ -23,7 +23,7 @@ public final class TestLedger implements AutoCloseable {
         this.source = ShopDatabase.pool(url);
         Flyway.configure()
                 .dataSource(source)
-                .locations("classpath:db/migration", "classpath:db/vendor/h2")
+                .locations("classpath:db/migration/common", "classpath:db/migration/h2")
                 .load()
                 .migrate();
         this.jdbc = JdbcClient.create(source);
@@ -54,6 +54,11 @@ public final class TestLedger implements AutoCloseable {
     /** The ledger. */
     public Ledger ledger() {
         return ledger;
+    }
+
+    /** The last position of the whole ledger; 0 where it is empty. */
+    public long lastPosition() {
+        return ledger.lastPosition();
     }
 
     /** The rebuild of the projections that were given. */

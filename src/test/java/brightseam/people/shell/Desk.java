@@ -70,7 +70,7 @@ final class Desk {
     private static JdbcClient database() {
         DriverManagerDataSource source =
                 new DriverManagerDataSource("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
-        new ResourceDatabasePopulator(new ClassPathResource("db/migration/V10__people.sql")).execute(source);
+        new ResourceDatabasePopulator(new ClassPathResource("db/migration/common/V10__people.sql")).execute(source);
         return JdbcClient.create(source);
     }
 }
