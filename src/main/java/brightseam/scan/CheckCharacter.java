@@ -4,10 +4,11 @@ import java.util.Optional;
 
 /**
  * The check character on our own labels: ISO/IEC 7064 MOD 37-2, over capitals and digits, answering one of
- * {@code 0-9 A-Z *}. It finds every single wrong character and every swap of two neighbours.
+ * {@code 0-9 A-Z *}. It finds every single wrong character and every swap of two neighbours (where a point is one of
+ * them, 36 in 37).
  *
  * <p>Identities also hold hyphens and points, which the standard's alphabet does not: a hyphen counts as 36 and a
- * point as 36 twice. That is ours; texts without them get the standard's character.
+ * point, which split lots have, as 36 twice. That is ours; texts without them get the standard's character.
  */
 public final class CheckCharacter {
 

@@ -24,7 +24,7 @@ class ExpectedTest {
         assertThat(expected.refuses(HEAT)).contains(
                 new WrongKindOfLabel(Set.of(LabelKind.BIN, LabelKind.TRAVELLER), LabelKind.HEAT, "H-9T3381"));
         assertThat(expected.refuses(HEAT).orElseThrow().evidence()).isEqualTo(
-                Map.of("expected", "[BIN, TRAVELLER]", "found", "HEAT", "id", "H-9T3381"));
+                Map.of("expected", "BIN, TRAVELLER", "found", "HEAT", "id", "H-9T3381"));
     }
 
     @Test

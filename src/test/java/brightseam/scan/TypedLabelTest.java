@@ -1,6 +1,7 @@
 package brightseam.scan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -26,6 +27,15 @@ class TypedLabelTest {
                 new OwnLabel(LabelKind.TRAVELLER, "T-1042-A"), new OwnLabel(LabelKind.HEAT, "H-9T3381"))) {
             assertThat(parse(label.id().replace("-", "") + " " + label.check())).isEqualTo(label);
         }
+    }
+
+    @Test
+    void the_points_of_a_split_lot_are_typed() {
+        OwnLabel piece = new OwnLabel(LabelKind.TRAVELLER, "T-1042.1.1");
+
+        assertThat(parse("t1042.1.1 " + piece.check())).isEqualTo(piece);
+        assertThat(parse("t-1042-1-1 " + piece.check()))
+                .isEqualTo(new Unreadable(UnreadableReason.CHECK_CHARACTER_WRONG));
     }
 
     @Test
@@ -56,7 +66,7 @@ class TypedLabelTest {
 
     @Test
     void an_identity_has_to_begin_with_its_kinds_letter() {
-        assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> new OwnLabel(LabelKind.BIN, "T-1042")))
+        assertThatThrownBy(() -> new OwnLabel(LabelKind.BIN, "T-1042"))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

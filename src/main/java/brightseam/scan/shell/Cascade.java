@@ -44,7 +44,7 @@ final class Cascade {
     private static final List<Function<LuminanceSource, Binarizer>> BINARIZERS =
             List.of(HybridBinarizer::new, GlobalHistogramBinarizer::new);
 
-    /** Pixels on a side above which a picture is not enlarged: it would take long and gain nothing. */
+    /** Pixels on a side above which a picture is not enlarged: it would take long. */
     private static final int ENLARGED_SIDE_MAX = 800;
 
     private static final double WINDOW_FRACTION = 0.62;
