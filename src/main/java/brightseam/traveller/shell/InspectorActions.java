@@ -6,16 +6,15 @@ import brightseam.kernel.Decision;
 import brightseam.kernel.Origin;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
+import brightseam.ledger.Append;
 import brightseam.ledger.Outcome;
 import brightseam.ledger.Prepared;
 import brightseam.people.Signer;
 import brightseam.traveller.Disposition;
-import brightseam.traveller.Meaning;
 import brightseam.traveller.Parting;
-import brightseam.traveller.Placement;
-import brightseam.traveller.Signature;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
+import brightseam.traveller.TravellerDecider;
 import brightseam.traveller.TravellerEvent;
 import java.util.List;
 import java.util.Optional;
@@ -66,31 +65,34 @@ public class InspectorActions {
     public Outcome<Traveller> setApart(
             Actor actor, TravellerId id, List<Integer> pieces, String reason, Signer signer) {
         return transactions.noted(actor, "set apart", List.of(id), transactions.commit(origin -> {
-            TravellerId child = freeLabel(id);
-            Optional<Placement> placement = travellers.find(id).flatMap(card -> card.traveller().placement());
-            Prepared<Traveller> parent = transactions.prepare(id, card ->
-                    new TravellerCommand.SetApart(origin, child, pieces, reason, signer));
-            if (parent instanceof Prepared.Refused<Traveller> refused) {
-                return refused;
+            Optional<Card> parent = travellers.find(id);
+            if (parent.isEmpty()) {
+                return new Prepared.Refused<>(List.of(new ShopRefusal.TravellerUnknown(id)));
             }
-            Prepared<Traveller> parts = parent.with(child(id, child, pieces, reason, signer, origin),
-                    (old, made) -> made);
-            return placement.isEmpty() ? parts : parts.with(bins.prepare(
-                    new BinCommand.PutIn(placement.get().bin(), child,
-                            placement.get().binClass().isClean(), origin)), (made, bin) -> made);
+            Decision<TravellerEvent> decision = TravellerDecider.decide(
+                    parent.map(Card::traveller), parent.get().procedure(),
+                    new TravellerCommand.SetApart(origin, freeLabel(id), pieces, reason, signer));
+            return switch (decision) {
+                case Decision.Refused<TravellerEvent> refused -> new Prepared.Refused<>(refused.refusals());
+                case Decision.Accepted<TravellerEvent> accepted -> parted(origin, parent.get(), accepted.events());
+            };
         }, actor));
     }
 
-    private Prepared<Traveller> child(TravellerId id, TravellerId child, List<Integer> pieces, String reason,
-            Signer signer, Origin origin) {
-        Card parent = travellers.find(id).orElseThrow();
-        List<TravellerEvent> history = travellers.record(id).stream()
+    private Prepared<Traveller> parted(Origin origin, Card parent, List<TravellerEvent> decided) {
+        List<TravellerEvent> stored = travellers.record(parent.id()).stream()
                 .map(RecordedEvent::event).limit(parent.version()).toList();
-        TravellerEvent.PiecesSetApart parting = new TravellerEvent.PiecesSetApart(origin, child,
-                pieces.stream().sorted().distinct().toList(), reason,
-                new Signature(signer, Meaning.SEPARATED));
-        return travellers.streams().prepare(child, none -> Decision.accepted(
-                List.of(Parting.child(parent.traveller(), history, parting))));
+        TravellerEvent.SetApart first = Parting.child(stored, decided).orElseThrow();
+        Prepared<Traveller> old = new Prepared.Ready<>(List.of(new Append(
+                TravellerStreams.KIND.stream(parent.id()), parent.version(), TravellerStreams.KIND.write(decided))),
+                parent.traveller().after(decided));
+        Prepared<Traveller> parts = old.with(
+                travellers.streams().prepare(first.traveller(), none -> Decision.accepted(List.of(first))),
+                        (before, child) -> child);
+        return parent.traveller().placement()
+                .map(where -> parts.with(bins.prepare(new BinCommand.PutIn(
+                        where.bin(), first.traveller(), where.binClass().isClean(), origin)), (child, bin) -> child))
+                .orElse(parts);
     }
 
     private TravellerId freeLabel(TravellerId id) {
