@@ -31,10 +31,12 @@ class Transactions {
 
     private final Travellers travellers;
     private final Attempts attempts;
+    private final Leaving leaving;
     private final ShopClock clock;
 
-    Transactions(Travellers travellers, Ledger ledger, ShopClock clock) {
+    Transactions(Travellers travellers, Leaving leaving, Ledger ledger, ShopClock clock) {
         this.travellers = travellers;
+        this.leaving = leaving;
         this.attempts = new Attempts(ledger);
         this.clock = clock;
     }
@@ -44,14 +46,19 @@ class Transactions {
         return new Origin(clock.now(), actor.badge(), actor.tablet(), clock.isDemo());
     }
 
-    /** Decides {@code command} on each of {@code ids}, and stores all of it together with {@code beside}, or nothing. */
+    /**
+     * Decides {@code command} on each of {@code ids}, and stores all of it together with {@code beside}, or nothing. Pieces
+     * whose traveller ends by it leave their bin.
+     */
     Outcome<List<Traveller>> run(Actor actor, String attempt, Collection<TravellerId> ids,
             BiFunction<Origin, Card, TravellerCommand> command, Function<Origin, Prepared<?>> beside) {
         return noted(actor, attempt, ids, attempts.commit(() -> {
             Origin origin = origin(actor);
             Prepared<List<Traveller>> own = Prepared.all(ids.stream()
                     .map(id -> prepare(id, card -> command.apply(origin, card))).toList());
-            return own.with(beside.apply(origin), (results, other) -> results);
+            Prepared<List<Traveller>> joined = own.with(beside.apply(origin), (results, other) -> results);
+            return joined instanceof Prepared.Ready<List<Traveller>> ready
+                    ? joined.with(leaving.bins(origin, ready.result()), (results, emptied) -> results) : joined;
         }));
     }
 
