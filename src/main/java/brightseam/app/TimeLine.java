@@ -41,8 +41,8 @@ record TimeLine(double elapsedMillis, Instant demoWall, boolean demo, double spe
     }
 
     /**
-     * Goes on after a restart, at least at {@code elapsedMillisMin}. The time between counts at speed 1: by the machine's
-     * own uptime where it has not been started anew, else by its wall clock, and never negative.
+     * Goes on after a restart, at least at {@code elapsedMillisMin}. The time between counts at speed 1: by the
+     * machine's uptime where it has not been started anew, else by its wall clock, and never negative.
      */
     static TimeLine resume(Anchor anchor, long elapsedMillisMin, boolean demo, double speed, Sample now) {
         long away = Math.max(between(anchor, now), elapsedMillisMin - anchor.elapsedMillis());

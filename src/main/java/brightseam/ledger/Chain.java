@@ -9,8 +9,8 @@ import java.util.HexFormat;
  * How an entry is hashed: SHA-256 (FIPS 180-4) over the canonical JSON (RFC 8785) of its envelope
  * {@code {"content":…,"previous":…,"stream":…,"type":…,"version":…}}.
  *
- * <p>The content arrives in canonical form already, made outside of the core. The envelope's names are in RFC 8785 order
- * (section 3.2.3) as written here, and the other values need no escapes: their forms exclude quotes. So plain
+ * <p>The content arrives in canonical form already, made outside of the core. The envelope's names are in RFC 8785
+ * order (section 3.2.3) as written here, and the other values need no escapes: their forms exclude quotes. So plain
  * concatenation is the canonical form, and two different entries never share an envelope.
  */
 public final class Chain {

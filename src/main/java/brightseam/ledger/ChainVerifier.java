@@ -56,7 +56,9 @@ public final class ChainVerifier {
 
     private Optional<Flaw> chained(Entry entry) {
         Entry head = heads.get(entry.stream());
-        Optional<Flaw> flaw = flaw(entry, head == null ? 1 : head.version() + 1, head == null ? Chain.GENESIS : head.hash());
+        Optional<Flaw> flaw = head == null
+                ? flaw(entry, 1, Chain.GENESIS)
+                : flaw(entry, head.version() + 1, head.hash());
         position = entry.position();
         heads.put(entry.stream(), entry);
         return flaw;

@@ -6,6 +6,7 @@ import org.erdtman.jcs.JsonCanonicalizer;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.json.JsonFactory;
 
@@ -29,7 +30,7 @@ final class CanonicalJson {
      * @throws IllegalArgumentException where it is not one JSON object, has a name twice, or a number would be rounded
      */
     static String object(String json) {
-        try (JsonParser in = STRICT.createParser(tools.jackson.core.ObjectReadContext.empty(), json)) {
+        try (JsonParser in = STRICT.createParser(ObjectReadContext.empty(), json)) {
             if (in.nextToken() != JsonToken.START_OBJECT) {
                 throw new IllegalArgumentException("an event is one JSON object");
             }

@@ -130,9 +130,10 @@ final class LedgerWriter {
         for (int i = 0; i < together.size(); i++) {
             together.get(i).answer().complete(outcomes.get(i));
         }
-        outcomes.stream()
-                .flatMap(outcome -> outcome instanceof Appended.Stored done ? java.util.stream.Stream.of(done) : null)
-                .filter(done -> !done.entries().isEmpty())
-                .forEach(done -> stored.accept(done.entries()));
+        for (Appended outcome : outcomes) {
+            if (outcome instanceof Appended.Stored done && !done.entries().isEmpty()) {
+                stored.accept(done.entries());
+            }
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -42,7 +43,7 @@ final class Listeners implements AutoCloseable {
         void tell(List<Entry> entries) {
             try {
                 thread.execute(() -> hear(entries));
-            } catch (java.util.concurrent.RejectedExecutionException closedMeanwhile) {
+            } catch (RejectedExecutionException closedMeanwhile) {
                 LOG.debug("a listener closed while it was told");
             }
         }

@@ -106,7 +106,7 @@ public final class Rebuild {
     }
 
     private static void refuseOddName(String table) {
-        if (!table.matches("[a-z_]+") || table.startsWith("ledger_")) {
+        if (!table.matches("[a-z0-9_]+") || table.startsWith("ledger_")) {
             throw new IllegalStateException("not a projection's table: " + table);
         }
     }

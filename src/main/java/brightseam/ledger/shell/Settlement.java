@@ -9,8 +9,8 @@ import org.slf4j.LoggerFactory;
 /**
  * Finds out what became of entries whose commit or forced write failed. Used by the writer's thread alone.
  *
- * <p>While that cannot be told, nothing more may be written. Entries that are found after a failed commit are forced and
- * count. Entries that are found after a failed forced write end the writing until a restart: the system may have
+ * <p>While that cannot be told, nothing more may be written. Entries that are found after a failed commit are forced
+ * and count. Entries that are found after a failed forced write end the writing until a restart: the system may have
  * dropped the pages, and a second attempt would succeed without a word.
  */
 final class Settlement {

@@ -42,7 +42,7 @@ class CrashIT {
             assertThat(acknowledged.size() - before).as("load of round %s", round).isGreaterThan(ACKNOWLEDGED_MIN);
             assertFound(acknowledged);
         }
-        System.out.println("CrashIT: " + acknowledged.size() + " acknowledged entries, " + ROUNDS + " kills, none lost");
+        System.out.println(acknowledged.size() + " entries acknowledged, " + ROUNDS + " kills, none lost");
     }
 
     private void assertFound(Map<String, String> acknowledged) {
@@ -55,7 +55,9 @@ class CrashIT {
             assertThat(shop.rebuild().compare()).isEmpty();
             for (Entry entry : entries) {
                 if (entry.version() % 2 == 1 && entry.stream().identity().startsWith("T-")) {
-                    assertThat(found).as("no half of a request").containsKey(entry.stream() + " " + (entry.version() + 1));
+                    assertThat(found)
+                            .as("no half of a request")
+                            .containsKey(entry.stream() + " " + (entry.version() + 1));
                 }
             }
         }

@@ -4,9 +4,11 @@ import static brightseam.ledger.shell.Signatures.append;
 import static brightseam.ledger.shell.Signatures.stream;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brightseam.ledger.Append;
 import brightseam.ledger.Appended;
 import brightseam.ledger.ChainVerifier;
 import brightseam.ledger.Entry;
+import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,7 +40,8 @@ class DurabilityTest {
         try (TestLedger shop = open()) {
             FragileDisk.forcedCopy = copied.resolve("brightseam.mv.db");
             for (int i = 0; i < 20; i++) {
-                acknowledged.addAll(((Appended.Stored) shop.ledger().append(List.of(append("T-1", i, "n" + i)))).entries());
+                Appended stored = sign(shop, append("T-1", i, "n" + i));
+                acknowledged.addAll(((Appended.Stored) stored).entries());
             }
             FragileDisk.forcedCopy = null;
         }
@@ -50,9 +53,9 @@ class DurabilityTest {
     @Test
     void a_full_disk_is_told_and_leaves_no_half() {
         try (TestLedger shop = open()) {
-            shop.ledger().append(List.of(append("T-1", 0, "cut")));
+            sign(shop, append("T-1", 0, "cut"));
             FragileDisk.full = true;
-            Appended full = shop.ledger().append(List.of(append("T-1", 1, "deburr"), append("T-2", 0, "cut")));
+            Appended full = sign(shop, append("T-1", 1, "deburr"), append("T-2", 0, "cut"));
             assertThat(full).isInstanceOf(Appended.NotStored.class);
         } finally {
             FragileDisk.full = false;
@@ -66,12 +69,12 @@ class DurabilityTest {
     @Test
     void once_there_is_room_again_the_same_server_goes_on() {
         try (TestLedger shop = open()) {
-            shop.ledger().append(List.of(append("T-1", 0, "cut")));
+            sign(shop, append("T-1", 0, "cut"));
             FragileDisk.full = true;
-            assertThat(shop.ledger().append(List.of(append("T-1", 1, "deburr")))).isInstanceOf(Appended.NotStored.class);
-            assertThat(shop.ledger().append(List.of(append("T-2", 0, "cut")))).isInstanceOf(Appended.NotStored.class);
+            assertThat(sign(shop, append("T-1", 1, "deburr"))).isInstanceOf(Appended.NotStored.class);
+            assertThat(sign(shop, append("T-2", 0, "cut"))).isInstanceOf(Appended.NotStored.class);
             FragileDisk.full = false;
-            assertThat(shop.ledger().append(List.of(append("T-1", 1, "deburr")))).isInstanceOf(Appended.Stored.class);
+            assertThat(sign(shop, append("T-1", 1, "deburr"))).isInstanceOf(Appended.Stored.class);
             assertThat(shop.lastPosition()).isEqualTo(2);
         }
     }
@@ -79,17 +82,17 @@ class DurabilityTest {
     @Test
     void after_a_forced_write_that_failed_nothing_is_acknowledged_before_a_restart() {
         try (TestLedger shop = open()) {
-            shop.ledger().append(List.of(append("T-1", 0, "cut")));
+            sign(shop, append("T-1", 0, "cut"));
             FragileDisk.forceFails = true;
-            assertThat(shop.ledger().append(List.of(append("T-1", 1, "deburr")))).isInstanceOf(Appended.NotStored.class);
+            assertThat(sign(shop, append("T-1", 1, "deburr"))).isInstanceOf(Appended.NotStored.class);
             FragileDisk.forceFails = false;
-            Appended next = shop.ledger().append(List.of(append("T-2", 0, "cut")));
+            Appended next = sign(shop, append("T-2", 0, "cut"));
             assertThat(next).isInstanceOf(Appended.NotStored.class);
             assertThat(((Appended.NotStored) next).reason()).contains("restart the server");
         }
         try (TestLedger again = open()) {
             assertThat(again.ledger().version(stream("T-2"))).isZero();
-            assertThat(again.ledger().append(List.of(append("T-2", 0, "cut")))).isInstanceOf(Appended.Stored.class);
+            assertThat(sign(again, append("T-2", 0, "cut"))).isInstanceOf(Appended.Stored.class);
             assertThat(ChainVerifier.verifyLedger(again.ledger().readAllAfter(0, 10))).isEmpty();
         }
     }
@@ -97,10 +100,10 @@ class DurabilityTest {
     @Test
     void a_closed_database_is_told_and_the_writer_goes_on_with_the_next() {
         try (TestLedger shop = open()) {
-            shop.ledger().append(List.of(append("T-1", 0, "cut")));
+            sign(shop, append("T-1", 0, "cut"));
             shop.jdbc().sql("shutdown").update();
-            Appended first = shop.ledger().append(List.of(append("T-1", 1, "deburr")));
-            Appended second = shop.ledger().append(List.of(append("T-2", 0, "cut")));
+            Appended first = sign(shop, append("T-1", 1, "deburr"));
+            Appended second = sign(shop, append("T-2", 0, "cut"));
             assertThat(List.of(first, second)).hasOnlyElementsOfTypes(Appended.Stored.class, Appended.NotStored.class);
             assertThat(second).isInstanceOf(Appended.Stored.class);
             assertThat(ChainVerifier.verifyLedger(shop.ledger().readAllAfter(0, 10))).isEmpty();
@@ -110,9 +113,13 @@ class DurabilityTest {
     @Test
     void a_closed_pool_is_told() {
         TestLedger shop = open();
-        ((com.zaxxer.hikari.HikariDataSource) shop.source()).close();
-        assertThat(shop.ledger().append(List.of(append("T-1", 0, "cut")))).isInstanceOf(Appended.NotStored.class);
+        ((HikariDataSource) shop.source()).close();
+        assertThat(sign(shop, append("T-1", 0, "cut"))).isInstanceOf(Appended.NotStored.class);
         shop.close();
+    }
+
+    private static Appended sign(TestLedger shop, Append... appends) {
+        return shop.ledger().append(List.of(appends));
     }
 
     private TestLedger open() {

@@ -75,7 +75,8 @@ class StoredLedgerTest {
         Appended conflict = ledger.append(List.of(append("T-2", 0, "cut"), append("T-1", 0, "cut")));
         assertThat(conflict).isEqualTo(new Appended.Conflict(stream("T-1"), 0, 1));
         assertThat(ledger.read(stream("T-2"))).isEmpty();
-        Appended stored = ledger.append(List.of(append("T-2", 0, "cut"), append("T-1", 1, "load"), append("T-2", 1, "load")));
+        Appended stored = ledger.append(
+                List.of(append("T-2", 0, "cut"), append("T-1", 1, "load"), append("T-2", 1, "load")));
         assertThat(stored).isInstanceOf(Appended.Stored.class);
         assertThat(ledger.version(stream("T-2"))).isEqualTo(2);
         assertThat(ChainVerifier.verifyLedger(ledger.readAllAfter(0, 100))).isEmpty();
@@ -138,7 +139,8 @@ class StoredLedgerTest {
 
     @Test
     void content_is_stored_in_canonical_form() {
-        ledger.append(List.of(new Append(stream("T-1"), 0, List.of(new NewEvent("a.1", "{ \"b\" : 1.0, \"a\" : \"\\u00e9\" }")))));
+        NewEvent event = new NewEvent("a.1", "{ \"b\" : 1.0, \"a\" : \"\\u00e9\" }");
+        ledger.append(List.of(new Append(stream("T-1"), 0, List.of(event))));
         assertThat(ledger.read(stream("T-1")).getFirst().json()).isEqualTo("{\"a\":\"é\",\"b\":1}");
         assertThatThrownBy(() -> ledger.append(List.of(
                         new Append(stream("T-1"), 1, List.of(new NewEvent("a.1", "[]"))))))
