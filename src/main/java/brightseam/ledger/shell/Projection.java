@@ -5,8 +5,9 @@ import java.util.List;
 
 /**
  * Tables that screens read, made from entries alone. Called inside the ledger's transaction, entries in order; no
- * clock, no randomness, no numbering by the database, so that a rebuild gives the same rows. An implementation is a bean that
- * asks for {@code JdbcClient}, never for the ledger; where it throws, the append that it was told of is undone.
+ * clock, no randomness, no numbering by the database, so that a rebuild gives the same rows. An implementation is a
+ * bean that asks for {@code JdbcClient}, never for the ledger; where it throws, the append that it was told of is
+ * undone.
  */
 public interface Projection {
 
