@@ -1,0 +1,317 @@
+package brightseam.traveller;
+
+import brightseam.kernel.Moment;
+import brightseam.kernel.StepId;
+import brightseam.people.Role;
+import brightseam.people.Signer;
+import brightseam.procedure.BinClass;
+import brightseam.procedure.Hold;
+import brightseam.procedure.Procedure;
+import brightseam.procedure.ReadingSpec;
+import brightseam.procedure.SignedBy;
+import brightseam.procedure.Step;
+import brightseam.procedure.WindowLimits;
+import brightseam.traveller.TravellerEvent.*;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Reads one traveller's record like an auditor who trusts nothing: knows the events and the procedure, and uses none
+ * of the deciding or folding code. Finds every place where the record breaks a rule.
+ */
+final class RecordCheck {
+
+    private final Procedure procedure;
+    private final List<String> findings = new ArrayList<>();
+    private final Set<Integer> pieces = new TreeSet<>();
+    private final Set<StepId> begun = new HashSet<>();
+    private final Set<StepId> signed = new LinkedHashSet<>();
+    private final Map<StepId, Moment> startedAt = new HashMap<>();
+    private final Map<StepId, Moment> holdBegun = new HashMap<>();
+    private final Map<StepId, Moment> holdEnded = new HashMap<>();
+    private final Map<StepId, Moment> signedAt = new HashMap<>();
+    private final Map<String, Boolean> inLimits = new HashMap<>();
+    private final Set<StepId> excused = new HashSet<>();
+    private final Map<Integer, Set<Integer>> open = new HashMap<>();
+    private final Set<Integer> numbers = new HashSet<>();
+    private final Map<Integer, StepId> overruns = new HashMap<>();
+    private final Set<StepId> gapsMissed = new HashSet<>();
+    private Optional<WindowLimits> window = Optional.empty();
+    private BigDecimal used = BigDecimal.ZERO;
+    private Moment since;
+    private Optional<BinClass> bin = Optional.empty();
+    private boolean closed;
+    private boolean ended;
+
+    private RecordCheck(Procedure procedure) {
+        this.procedure = procedure;
+    }
+
+    /** Every finding in {@code record}, empty where it is in order. */
+    static List<String> findings(Procedure procedure, List<TravellerEvent> record) {
+        RecordCheck check = new RecordCheck(procedure);
+        check.readAll(record);
+        return check.findings;
+    }
+
+    /** The pieces that {@code record} leaves in the lot. */
+    static Set<Integer> pieces(Procedure procedure, List<TravellerEvent> record) {
+        RecordCheck check = new RecordCheck(procedure);
+        check.readAll(record);
+        return check.pieces;
+    }
+
+    private void readAll(List<TravellerEvent> record) {
+        for (TravellerEvent event : record) {
+            wear(event.at());
+            read(event);
+        }
+    }
+
+    private void read(TravellerEvent event) {
+        rule(!ended || event instanceof AttemptRefused || isAftermath(event), "after the end", event);
+        switch (event) {
+            case Released e -> pieces.addAll(e.pieces());
+            case SetApart e -> setApart(e);
+            case PiecesSetApart e -> partWith(e);
+            case PutInBin e -> {
+                rule(window.isEmpty() || e.binClass().isClean(), "clean pieces in an unclean bin", e);
+                bin = Optional.of(e.binClass());
+                closed = e.closed();
+            }
+            case BinClosed e -> closed = true;
+            case BinOpened e -> closed = false;
+            case StepStarted e -> start(e);
+            case HoldBegun e -> holdBegins(e);
+            case HoldEnded e -> holdEnds(e);
+            case ReadingTaken e -> inLimits.put(e.step() + "/" + e.reading(), e.inLimits());
+            case ReadingCorrected e -> inLimits.put(e.step() + "/" + e.reading(), e.inLimits());
+            case StepSigned e -> sign(e.step(), e.signature().signer(), false, e);
+            case StepStamped e -> sign(e.step(), e.signature().signer(), true, e);
+            case WindowOpened e -> openWindow(e);
+            case WindowEnded e -> window = Optional.empty();
+            case TouchReported e -> rule(window.isPresent(), "touch without a window", e);
+            case NonconformanceOpened e -> opens(e);
+            case Dispositioned e -> disposition(e);
+            case ReturnedToStep e -> goBack(e);
+            case PiecesScrapped e -> {
+                rule(pieces.containsAll(e.pieces()) && !e.pieces().isEmpty(), "scrap of pieces not here", e);
+                pieces.removeAll(e.pieces());
+                ended = pieces.isEmpty();
+            }
+            case PassedIn e -> passIn(e);
+            case Closed e -> {
+                rule(signed.size() == procedure.steps().size(), "closed with steps unsigned", e);
+                ended = true;
+            }
+            case AttemptRefused e -> rule(!e.rules().isEmpty(), "a refusal without a rule", e);
+        }
+    }
+
+    private static boolean isAftermath(TravellerEvent event) {
+        return event instanceof Dispositioned || event instanceof WindowEnded;
+    }
+
+    private void setApart(SetApart e) {
+        readAll(e.history());
+        rule(pieces.containsAll(e.pieces()), "child with strange pieces", e);
+        pieces.retainAll(e.pieces());
+        open.values().forEach(some -> some.retainAll(e.pieces()));
+        open.values().removeIf(Set::isEmpty);
+    }
+
+    private void partWith(PiecesSetApart e) {
+        rule(pieces.containsAll(e.pieces()) && pieces.size() > e.pieces().size(), "parting empties the lot", e);
+        rule(holding().isEmpty(), "parted in the bath", e);
+        pieces.removeAll(e.pieces());
+        open.values().forEach(some -> some.retainAll(pieces));
+        open.values().removeIf(Set::isEmpty);
+    }
+
+    private void start(StepStarted e) {
+        rule(begun.add(e.step()), "begun twice in one passage", e);
+        startedAt.put(e.step(), e.at());
+        Step step = procedure.step(e.step());
+        rule(open.isEmpty() || gapRunsTo(e.step()).isPresent(), "begun in quarantine", e);
+        rule(step.bins().isEmpty() || bin.filter(step.bins()::contains).isPresent(), "begun in a wrong bin", e);
+        if (step.hold().isEmpty()) {
+            gapEnds(step, e);
+        }
+    }
+
+    private void holdBegins(HoldBegun e) {
+        Step step = procedure.step(e.step());
+        for (ReadingSpec spec : step.readings()) {
+            rule(!spec.beforeHold() || Boolean.TRUE.equals(inLimits.get(e.step() + "/" + spec.id())),
+                    "hold begun with a bath out of limits", e);
+        }
+        rule(open.isEmpty() || gapRunsTo(e.step()).isPresent(), "hold begun in quarantine", e);
+        gapEnds(step, e);
+        holdBegun.put(e.step(), e.at());
+    }
+
+    private void holdEnds(HoldEnded e) {
+        Hold hold = procedure.step(e.step()).hold().orElseThrow();
+        Duration lasted = elapsed(holdBegun.get(e.step()), e.at());
+        rule(lasted.compareTo(hold.minimum()) >= 0, "hold too short", e);
+        boolean tooLong = hold.maximum().filter(longest -> lasted.compareTo(longest) > 0).isPresent();
+        rule(!tooLong || overruns.containsValue(e.step()), "overrun without a nonconformance", e);
+        rule(tooLong || !overruns.containsValue(e.step()), "overrun that was none", e);
+        holdEnded.put(e.step(), e.at());
+    }
+
+    private Optional<Step> gapRunsTo(StepId step) {
+        int place = procedure.position(step);
+        if (place == 0) {
+            return Optional.empty();
+        }
+        Step from = procedure.steps().get(place - 1);
+        return Optional.of(from).filter(before -> before.gap().isPresent() && endOf(before) != null
+                && !excused.contains(before.id()));
+    }
+
+    private void gapEnds(Step to, TravellerEvent event) {
+        gapRunsTo(to.id()).ifPresent(from -> {
+            boolean missed = elapsed(endOf(from), event.at()).compareTo(from.gap().orElseThrow().maximum()) > 0;
+            boolean known = gapsMissed.contains(from.id());
+            rule(missed == known, missed ? "gap missed in silence" : "gap that was not missed", event);
+            excused.add(from.id());
+        });
+    }
+
+    private Moment endOf(Step step) {
+        return step.hold().isPresent() ? holdEnded.get(step.id()) : signedAt.get(step.id());
+    }
+
+    private void sign(StepId id, Signer signer, boolean stamped, TravellerEvent event) {
+        Step step = procedure.step(id);
+        int place = procedure.position(id);
+        rule(signed.size() == place && !signed.contains(id), "signed out of order", event);
+        rule(open.isEmpty(), "signed in quarantine", event);
+        rule(begun.contains(id), "signed without being begun", event);
+        rule(step.hold().isEmpty() || holdEnded.containsKey(id), "signed without its hold", event);
+        step.readings().forEach(spec ->
+                rule(inLimits.containsKey(id + "/" + spec.id()), "signed without a reading", event));
+        rule(stamped == (step.signedBy() == SignedBy.INSPECTOR), "stamp and signature mixed up", event);
+        if (stamped) {
+            rule(signer.has(Role.INSPECTOR) && signer.stamp().isPresent(), "stamp by somebody without one", event);
+        } else {
+            rule(signer.has(step.signedBy() == SignedBy.LEAD ? Role.LEAD : Role.FABRICATOR), "wrong role", event);
+        }
+        rule(step.bins().isEmpty() || bin.filter(step.bins()::contains).isPresent(), "signed in a wrong bin", event);
+        rule(bin.filter(BinClass.SEALED_BAG::equals).isEmpty() || closed, "signed with an open bag", event);
+        rule(window.isEmpty() || used.compareTo(BigDecimal.ONE) < 0, "signed over a window that ran out", event);
+        signed.add(id);
+        signedAt.put(id, event.at());
+    }
+
+    private void openWindow(WindowOpened e) {
+        rule(bin.filter(where -> !where.isClean()).isEmpty(), "window opened over an unclean bin", e);
+        rule(window.isEmpty(), "window opened twice", e);
+        window = Optional.of(e.limits());
+        used = BigDecimal.ZERO;
+        since = e.at();
+    }
+
+    private void passIn(PassedIn e) {
+        rule(window.isPresent(), "passed in without a window", e);
+        rule(open.isEmpty(), "passed in in quarantine", e);
+        rule(closed && bin.filter(BinClass::isClean).isPresent(), "passed in without a closed clean bin", e);
+        window.ifPresent(limits -> {
+            BigDecimal left = BigDecimal.ONE.subtract(used).multiply(millis(limit(limits)));
+            rule(left.compareTo(millis(procedure.window().passInMargin())) >= 0, "passed in with too little", e);
+        });
+    }
+
+    private void opens(NonconformanceOpened e) {
+        rule(numbers.add(e.number()), "a number given twice", e);
+        rule(!e.pieces().isEmpty() && pieces.containsAll(e.pieces()), "about pieces that are not here", e);
+        open.put(e.number(), new TreeSet<>(e.pieces()));
+        if (e.cause() == Nonconformance.Cause.HOLD_OVERRUN) {
+            rule(!overruns.containsValue(e.step()), "one overrun opened twice", e);
+            overruns.put(e.number(), e.step());
+        }
+        if (e.cause() == Nonconformance.Cause.GAP_EXCEEDED) {
+            rule(gapsMissed.add(e.step()), "one gap opened twice", e);
+        }
+    }
+
+    private void disposition(Dispositioned e) {
+        rule(open.remove(e.number()) != null, "decided what was not open", e);
+        rule(e.disposition().roles().stream().anyMatch(e.signature().signer()::has), "decided without the role", e);
+        rule(holding().isEmpty(), "decided in the bath", e);
+    }
+
+    private void goBack(ReturnedToStep e) {
+        int place = procedure.position(e.step());
+        List<StepId> from = procedure.route().subList(place, procedure.route().size());
+        Set<StepId> gone = new HashSet<>(begun);
+        gone.retainAll(from);
+        rule(gone.equals(new HashSet<>(e.superseded())), "superseded more or less than was begun", e);
+        rule(window.isEmpty() || place > procedure.position(procedure.window().openedBy()),
+                "window open behind a return", e);
+        begun.removeAll(gone);
+        signed.removeAll(gone);
+        gone.forEach(step -> {
+            startedAt.remove(step);
+            holdBegun.remove(step);
+            holdEnded.remove(step);
+            signedAt.remove(step);
+            overruns.values().removeIf(step::equals);
+            excused.remove(step);
+            gapsMissed.remove(step);
+            inLimits.keySet().removeIf(key -> key.startsWith(step + "/"));
+        });
+    }
+
+    private Set<StepId> holding() {
+        Set<StepId> holding = new HashSet<>(holdBegun.keySet());
+        holding.removeAll(holdEnded.keySet());
+        return holding;
+    }
+
+    /** Adds the share of the window that the time up to {@code now} has used, at thirty decimals. */
+    private void wear(Moment now) {
+        if (window.isPresent()) {
+            BigDecimal share = millis(elapsed(since, now)).divide(
+                    millis(limit(window.get())), 30, RoundingMode.HALF_UP);
+            used = used.add(share);
+        }
+        since = now;
+    }
+
+    private Duration limit(WindowLimits limits) {
+        if (!closed || bin.isEmpty()) {
+            return limits.open();
+        }
+        return switch (bin.get()) {
+            case SHOP_BIN, PROCESS_BASKET -> limits.open();
+            case CLEAN_BIN -> limits.closedCleanBin();
+            case SEALED_BAG -> limits.sealedBag();
+        };
+    }
+
+    private static BigDecimal millis(Duration duration) {
+        return BigDecimal.valueOf(duration.toMillis());
+    }
+
+    private static Duration elapsed(Moment from, Moment to) {
+        return Duration.ofMillis(to.elapsedMillis() - from.elapsedMillis());
+    }
+
+    private void rule(boolean holds, String otherwise, TravellerEvent event) {
+        if (!holds) {
+            findings.add(otherwise + ": " + event);
+        }
+    }
+}
