@@ -2,6 +2,7 @@ package brightseam.traveller;
 
 import brightseam.kernel.Moment;
 import brightseam.kernel.StepId;
+import brightseam.procedure.Gap;
 import brightseam.procedure.Hold;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.Step;
@@ -44,8 +45,7 @@ final class Course {
             Step to = steps.get(i + 1);
             Optional<Moment> since = traveller.run(from.id()).flatMap(run -> endOf(from, run));
             if (from.gap().isPresent() && since.isPresent()) {
-                return isMet(to, since.get()) ? Optional.empty() : Optional.of(new GapClock(from.id(), to.id(), since.get(),
-                        since.get().plus(from.gap().get().maximum()), from.gap().get().reason()));
+                return isMet(to, since.get()) ? Optional.empty() : Optional.of(clock(from, to, since.get()));
             }
             if (hasBegun(from)) {
                 return Optional.empty();
@@ -75,6 +75,11 @@ final class Course {
 
     static Optional<Moment> latestEnd(Hold hold, StepRun run) {
         return hold.maximum().flatMap(longest -> run.holdBegunAt().map(begun -> begun.plus(longest)));
+    }
+
+    private static GapClock clock(Step from, Step to, Moment since) {
+        Gap gap = from.gap().orElseThrow();
+        return new GapClock(from.id(), to.id(), since, since.plus(gap.maximum()), gap.reason());
     }
 
     private boolean hasBegun(Step step) {

@@ -149,7 +149,8 @@ class CleanWindowTest {
         Shop shop = Shop.withLotAt("pass-in").does(Commands::open);
         Duration left = ((Window.Open) shop.traveller().window()).remaining(shop.now());
         shop.passes(left.minus(ofMinutes(30))).when(ask -> ask.start("pass-in")).thenRefused("bin-not-closed")
-                .passes(ofMillis(1)).when(ask -> ask.start("pass-in")).thenRefused("window-too-short", "bin-not-closed");
+                .passes(ofMillis(1))
+                .when(ask -> ask.start("pass-in")).thenRefused("window-too-short", "bin-not-closed");
     }
 
     @Test

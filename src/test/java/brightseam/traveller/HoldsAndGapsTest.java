@@ -7,7 +7,11 @@ import static java.time.Duration.ofSeconds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import brightseam.kernel.Origin;
+import brightseam.kernel.StepId;
+import brightseam.procedure.BinClass;
 import brightseam.traveller.TravellerEvent.*;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Holds, overruns and gaps. The pickle holds 1 to 3 minutes; its rinse has to begin within 60 seconds. */
@@ -20,7 +24,8 @@ class HoldsAndGapsTest {
 
     @Test
     void a_hold_does_not_end_a_millisecond_before_its_minimum() {
-        pickling().passes(ofMinutes(1).minusMillis(1)).when(ask -> ask.endHold("pickle")).thenRefused("hold-not-elapsed")
+        pickling().passes(ofMinutes(1).minusMillis(1))
+                .when(ask -> ask.endHold("pickle")).thenRefused("hold-not-elapsed")
                 .passes(ofMillis(1)).when(ask -> ask.endHold("pickle")).thenEvents(HoldEnded.class);
     }
 
@@ -45,7 +50,7 @@ class HoldsAndGapsTest {
                 .thenEvents(NonconformanceOpened.class, HoldEnded.class);
         NonconformanceOpened opened = shop.lastOf(NonconformanceOpened.class);
         assertEquals(Nonconformance.Cause.HOLD_OVERRUN, opened.cause());
-        assertEquals(brightseam.kernel.Origin.SHOP, opened.by());
+        assertEquals(Origin.SHOP, opened.by());
         assertEquals(shop.traveller().pieces(), opened.pieces());
     }
 
@@ -117,9 +122,9 @@ class HoldsAndGapsTest {
     @Test
     void a_return_to_the_rinse_finds_no_old_gap_missed() {
         Shop shop = pickling().goesOnTo("water-break").does(ask -> ask.report(1)).passes(ofHours(1));
-        shop.given(java.util.List.of(new ReturnedToStep(shop.ask.by(Commands.LEAD),
-                new brightseam.kernel.StepId("acid-rinse"), "again", java.util.List.of(
-                        new brightseam.kernel.StepId("acid-rinse"), new brightseam.kernel.StepId("di-rinse")))));
+        shop.given(List.of(new ReturnedToStep(shop.ask.by(Commands.LEAD),
+                new StepId("acid-rinse"), "again", List.of(
+                        new StepId("acid-rinse"), new StepId("di-rinse")))));
         shop.when(Commands::watch).thenEvents();
     }
 
@@ -127,7 +132,7 @@ class HoldsAndGapsTest {
     void nothing_is_parted_moved_or_decided_while_the_pieces_are_in_the_bath() {
         pickling().does(ask -> ask.report(1))
                 .when(ask -> ask.setApart("T-1042.1", 1)).thenRefused("hold-still-running")
-                .when(ask -> ask.put("B-9", brightseam.procedure.BinClass.PROCESS_BASKET))
+                .when(ask -> ask.put("B-9", BinClass.PROCESS_BASKET))
                 .thenRefused("hold-still-running")
                 .when(ask -> ask.rework(1, "degrease", Commands.LEAD)).thenRefused("hold-still-running");
     }

@@ -41,7 +41,8 @@ class QuarantineTest {
                 .when(ask -> ask.decide(1, Disposition.SCRAP, Commands.LEAD))
                 .thenEvents(Dispositioned.class, PiecesScrapped.class);
         Shop.withLotAt("final-review").does(ask -> ask.report(2))
-                .when(ask -> ask.rework(1, "weld", Commands.LEAD)).thenEvents(Dispositioned.class, ReturnedToStep.class);
+                .when(ask -> ask.rework(1, "weld", Commands.LEAD))
+                .thenEvents(Dispositioned.class, ReturnedToStep.class);
     }
 
     private static TravellerCommand decide(Commands ask, Disposition disposition, brightseam.people.Signer who) {
@@ -57,7 +58,8 @@ class QuarantineTest {
                         Optional.of(new StepId("pickle")), "why", Commands.INSPECTOR)).thenRefused("return-not-allowed")
                 .when(ask -> new TravellerCommand.Decide(ask.by(Commands.INSPECTOR), 1, Disposition.USE_AS_IS,
                         Optional.empty(), " ", Commands.INSPECTOR)).thenRefused("reason-missing")
-                .when(ask -> ask.rework(1, "pickle", Commands.LEAD)).thenEvents(Dispositioned.class, ReturnedToStep.class);
+                .when(ask -> ask.rework(1, "pickle", Commands.LEAD))
+                .thenEvents(Dispositioned.class, ReturnedToStep.class);
     }
 
     @Test

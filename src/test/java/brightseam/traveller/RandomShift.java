@@ -60,7 +60,12 @@ final class RandomShift {
         tryOut(ask.release(at, 1000 * random.nextInt(2), "5", random.nextBoolean()));
         tryOut(ask.release(at, QUANTITY, "9", false));
         for (int i = 0; i < steps; i++) {
-            at = List.copyOf(records.keySet()).get(random.nextInt(records.size()));
+            List<String> running = states.values().stream().filter(state -> !state.hasEnded())
+                    .map(state -> state.id().value()).toList();
+            if (running.isEmpty()) {
+                break;
+            }
+            at = random.nextInt(50) == 0 ? one(List.copyOf(records.keySet())) : one(running);
             timePasses();
             boolean asTold = random.nextInt(100) < 72;
             if (asTold) {
@@ -140,7 +145,8 @@ final class RandomShift {
             case NextAction.PutInto next -> ask.put("B-" + random.nextInt(100_000), one(next.classes()));
             case NextAction.CloseBin next -> ask.close();
             case NextAction.Begin next -> ask.start(next.step().id().value());
-            case NextAction.Read next -> ask.read(next.step().id().value(), next.reading().id(), value(next.reading(), 6));
+            case NextAction.Read next ->
+                    ask.read(next.step().id().value(), next.reading().id(), value(next.reading(), 6));
             case NextAction.BeginHold next -> ask.beginHold(next.step().id().value());
             case NextAction.Holding next -> ask.endHold(next.step().id().value());
             case NextAction.Sign next -> ask.sign(next.step().id().value(), Commands.LEAD);
@@ -170,7 +176,7 @@ final class RandomShift {
         if (dice < 4 && !returns.isEmpty()) {
             return ask.rework(nc.number(), one(returns).value(), who);
         }
-        return ask.decide(nc.number(), dice < 5 ? Disposition.SCRAP : dice < 7 ? Disposition.REPAIR
+        return ask.decide(nc.number(), dice < 5 && random.nextInt(3) == 0 ? Disposition.SCRAP : dice < 7 ? Disposition.REPAIR
                 : Disposition.USE_AS_IS, who);
     }
 
@@ -181,7 +187,8 @@ final class RandomShift {
                 return careless.get();
             }
         }
-        String step = random.nextInt(30) == 0 ? "etch" : random.nextBoolean() ? current() : one(procedure.route()).value();
+        String known = random.nextBoolean() ? current() : one(procedure.route()).value();
+        String step = random.nextInt(30) == 0 ? "etch" : known;
         Signer who = one(PEOPLE);
         Integer piece = 1 + random.nextInt(QUANTITY + 1);
         return switch (random.nextInt(20)) {
@@ -203,7 +210,8 @@ final class RandomShift {
             case 15 -> ask.report(piece);
             case 16 -> random.nextBoolean() ? ask.rework(1 + random.nextInt(4), step, who)
                     : ask.decide(1 + random.nextInt(4), one(List.of(Disposition.values())), who);
-            case 17 -> random.nextInt(4) > 0 ? ask.watch() : ask.setApart(at, piece);
+            case 17 -> random.nextBoolean() ? ask.setApart(at, piece)
+                    : ask.setApart("T-1", states.get(at).pieces().toArray(Integer[]::new));
             case 18 -> random.nextInt(3) > 0 ? ask.watch()
                     : ask.setApart("T-" + (2000 + records.size()), piece, 1 + random.nextInt(QUANTITY));
             default -> ask.release(at, QUANTITY, "9", false);

@@ -51,7 +51,8 @@ class SignaturesTest {
 
     @Test
     void the_second_start_is_told_who_began() {
-        Shop.withLotAt("cut").does(ask -> ask.start("cut")).when(ask -> ask.start("cut")).thenRefused("already-started");
+        Shop.withLotAt("cut").does(ask -> ask.start("cut"))
+                .when(ask -> ask.start("cut")).thenRefused("already-started");
     }
 
     @Test

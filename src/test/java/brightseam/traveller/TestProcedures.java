@@ -56,8 +56,8 @@ final class TestProcedures {
         CleanWindow window = new CleanWindow(new StepId("wipe"), new StepId("pass-in"),
                 new WindowLimits(Duration.ofHours(4), Duration.ofHours(24), Duration.ofHours(168)),
                 Duration.ofMinutes(30), new StepId("wipe"));
-        return new Procedure(new ProcedureRef("TUBE", "A", "5e".repeat(32)), "Leg tube", "Tests only", List.of("2", "9"),
-                steps, window, new StepId("degrease"), List.of());
+        return new Procedure(new ProcedureRef("TUBE", "A", "5e".repeat(32)), "Leg tube", "Tests only",
+                List.of("2", "9"), steps, window, new StepId("degrease"), List.of());
     }
 
     private static List<Step> shaping() {

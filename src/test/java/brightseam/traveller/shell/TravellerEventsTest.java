@@ -84,6 +84,6 @@ class TravellerEventsTest {
     private static TravellerEvent event(String line) {
         String[] parts = line.split(" ", 2);
         return TravellerEvents.codec().read(
-                new Entry(1, new StreamName("traveller/T-1042"), 1, parts[0], parts[1], "0".repeat(64), "0".repeat(64)));
+                new Entry(1, new StreamName("traveller/T-1042"), 1, parts[0], parts[1], "", ""));
     }
 }
