@@ -24,7 +24,7 @@ export class CameraSheet {
   #stream;
   #open = false;
 
-  /** @param target {url, csrfHeader, csrfToken} of the server's reader; @param read called with the text that was read */
+  /** @param target {url, csrfHeader, csrfToken} of the server's reader; @param read called with what was read */
   constructor(target, read) {
     this.#target = target;
     this.#read = read;

@@ -94,7 +94,7 @@ class ShopKeyPad extends Part {
     if (this.text('mode') === 'pin') {
       face.replaceChildren(this.#dots());
     } else {
-      face.replaceChildren(make('span', '', this.#value.replace('-', '−') || ' '),
+      face.replaceChildren(make('span', '', this.#value.replace('-', '−') || '\u00a0'),
         make('span', 'pad-unit', this.text('unit')));
     }
   }

@@ -7,7 +7,7 @@ const LENGTH_MAX = 64;
 export class TypeSheet {
   #typed;
   #value = '';
-  #face = make('div', 'type-face', ' ');
+  #face = make('div', 'type-face', '\u00a0');
   #sheet = make('dialog', 'shop-sheet');
 
   /** @param typed called with the text when it is used */
@@ -36,7 +36,7 @@ export class TypeSheet {
 
   #set(value) {
     this.#value = value;
-    this.#face.textContent = value || ' ';
+    this.#face.textContent = value || '\u00a0';
   }
 
   #use() {

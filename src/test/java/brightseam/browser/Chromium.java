@@ -53,7 +53,8 @@ public final class Chromium {
             return driver(there.isPresent()).chromium().launch(options);
         } catch (PlaywrightException missing) {
             throw new IllegalStateException("The browser tests need Chromium and none could be started. Install it"
-                    + " (Debian, Ubuntu: apt-get install chromium; Fedora: dnf install chromium) and run again.", missing);
+                    + " (Debian, Ubuntu: apt-get install chromium; Fedora: dnf install chromium) and run again.",
+                    missing);
         }
     }
 
@@ -78,11 +79,11 @@ public final class Chromium {
 
     /** Installs the distribution's Chromium where that is allowed and possible. */
     private static Optional<Path> installed() {
-        boolean mayInstall = "root".equals(System.getProperty("user.name")) && Files.isExecutable(Path.of("/usr/bin/apt-get"));
-        if (mayInstall && run("apt-get", "update") && run("apt-get", "install", "-y", "--no-install-recommends", "chromium")) {
-            return find();
-        }
-        return Optional.empty();
+        boolean mayInstall = "root".equals(System.getProperty("user.name"))
+                && Files.isExecutable(Path.of("/usr/bin/apt-get"));
+        boolean done = mayInstall && run("apt-get", "update")
+                && run("apt-get", "install", "-y", "--no-install-recommends", "chromium");
+        return done ? find() : Optional.empty();
     }
 
     private static boolean run(String... command) {

@@ -12,7 +12,7 @@ record Axis(double low, double high, double left, double right, double step) {
 
     private static final int TICKS_MAX = 8;
 
-    /** An axis that holds {@code low} and {@code high} and has at most eight ticks of 1, 2 or 5 times a power of ten. */
+    /** An axis that holds {@code low} and {@code high}, with about eight ticks at 1, 2 or 5 times a power of ten. */
     static Axis decimal(double low, double high, double left, double right) {
         double raw = (high - low) / TICKS_MAX;
         double power = Math.pow(10, Math.floor(Math.log10(raw)));

@@ -3,7 +3,7 @@ package brightseam.ui.parts;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.component.dependency.StyleSheet;
-import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
@@ -28,6 +28,6 @@ public final class CautionList extends Component {
         Paragraph defer = new Paragraph(
                 "Local codes, the safety data sheet and the shop's licensed practice rule over this card.");
         defer.addClassName("defer");
-        getElement().appendChild(new H3("Before you start").getElement(), list.getElement(), defer.getElement());
+        getElement().appendChild(new H2("Before you start").getElement(), list.getElement(), defer.getElement());
     }
 }

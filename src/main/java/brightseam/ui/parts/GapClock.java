@@ -20,7 +20,7 @@ public final class GapClock extends Part {
      * @param speed shop seconds in a real second
      */
     public GapClock(String next, Gap gap, Moment startedAt, Moment now, double speed) {
-        super("clocks.js");
+        super("gap-clock.js");
         say("next", next);
         say("reason", gap.reason());
         say("maximum-ms", gap.maximum().toMillis());

@@ -2,6 +2,8 @@ package brightseam.ui.parts;
 
 import brightseam.procedure.Hold;
 import java.time.Duration;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * How long a step lasted, as a bar from zero against its limits. What is over the maximum is striped.
@@ -15,7 +17,8 @@ public record HoldBar(String label, Hold hold, Duration lasted) implements Drawi
     private static final int WIDTH = 900;
     private static final int HEIGHT = 150;
     private static final double LEFT = 20;
-    private static final double RIGHT = 860;
+    private static final double RIGHT = 830;
+    private static final double EDGE = 895;
     private static final double TOP = 58;
     private static final double THICK = 40;
 
@@ -43,9 +46,14 @@ public record HoldBar(String label, Hold hold, Duration lasted) implements Drawi
         }
         hold.maximum().ifPresent(maximum -> limit(pen, axis, maximum, 22, "max "));
         double end = axis.at(lasted.toSeconds());
-        pen.label(end, TOP + THICK / 2 + 6, RIGHT + 40, true, Words.duration(lasted));
+        pen.clearLabel(end, TOP + THICK / 2 + 6, limitsAt(axis), Words.duration(lasted));
         ticks(pen, axis);
         return pen.done();
+    }
+
+    private List<Double> limitsAt(Axis axis) {
+        return Stream.concat(Stream.of(hold.minimum()), hold.maximum().stream())
+                .map(limit -> axis.at(limit.toSeconds())).toList();
     }
 
     private void bar(Pen pen, Axis axis) {
@@ -60,7 +68,7 @@ public record HoldBar(String label, Hold hold, Duration lasted) implements Drawi
     private static void limit(Pen pen, Axis axis, Duration at, double labelY, String name) {
         double x = axis.at(at.toSeconds());
         pen.line(x, labelY - 12, x, TOP + THICK + 8, 3, false);
-        pen.label(x, labelY, RIGHT + 40, false, name + Words.duration(at));
+        pen.label(x, labelY, EDGE, false, name + Words.duration(at));
     }
 
     private static void ticks(Pen pen, Axis axis) {
@@ -71,7 +79,7 @@ public record HoldBar(String label, Hold hold, Duration lasted) implements Drawi
             pen.line(axis.at(tick), y, axis.at(tick), y + 7, 2, false);
             pen.text(axis.at(tick), y + 26, 15, "middle", false, Words.plain(minutes ? tick / 60 : tick));
         }
-        pen.text(RIGHT + 36, y + 26, 15, "end", true, minutes ? "min" : "s");
+        pen.text(EDGE, y + 26, 15, "end", true, minutes ? "min" : "s");
     }
 
     private boolean isOver() {

@@ -37,7 +37,7 @@ public final class HoldClock extends Part {
 
     /** Makes the clock and starts it. */
     public HoldClock(RunningHold hold) {
-        super("clocks.js");
+        super("hold-clock.js");
         show(hold);
     }
 

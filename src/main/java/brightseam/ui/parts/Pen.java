@@ -1,5 +1,6 @@
 package brightseam.ui.parts;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -11,6 +12,9 @@ final class Pen {
 
     private static final String FONT = "font-family=\"'DejaVu Sans','Liberation Sans',sans-serif\"";
     private static final double STRIPE = 7;
+    /** Drawing units a letter of size 16 takes at most, about. */
+    private static final double WIDTH = 9.5;
+    private static final double BOLD_WIDTH = 10.5;
 
     private final StringBuilder svg = new StringBuilder();
 
@@ -54,8 +58,20 @@ final class Pen {
 
     /** Text beside a line at {@code x}: to its right, or to its left where the right end is near. */
     Pen label(double x, double y, double right, boolean bold, String words) {
-        boolean fits = x + 8 + words.length() * 9.5 < right;
+        boolean fits = x + 8 + words.length() * WIDTH < right;
         return text(fits ? x + 8 : x - 8, y, 16, fits ? "start" : "end", bold, words);
+    }
+
+    /** A bold label beside {@code x} that none of the upright {@code lines} crosses: right, else left, else beyond. */
+    Pen clearLabel(double x, double y, List<Double> lines, String words) {
+        double length = 14 + words.length() * BOLD_WIDTH;
+        if (lines.stream().noneMatch(line -> line >= x && line < x + length)) {
+            return text(x + 8, y, 16, "start", true, words);
+        }
+        if (x > length && lines.stream().noneMatch(line -> line <= x && line > x - length)) {
+            return text(x - 8, y, 16, "end", true, words);
+        }
+        return text(lines.stream().reduce(x, Math::max) + 8, y, 16, "start", true, words);
     }
 
     /** The finished drawing. */

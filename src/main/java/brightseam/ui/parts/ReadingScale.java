@@ -3,6 +3,7 @@ package brightseam.ui.parts;
 import brightseam.kernel.Limits;
 import java.math.BigDecimal;
 import java.util.DoubleSummaryStatistics;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -46,9 +47,14 @@ public record ReadingScale(String label, String unit, Limits limits, BigDecimal 
         });
         double x = axis.at(value.doubleValue());
         pen.diamond(x, TOP + THICK / 2, 17, limits.admits(value) ? "#000" : "#fff");
-        pen.label(x, 22, RIGHT + 60, true, Words.quantity(value, unit)).line(x, 8, x, TOP - 6, 2, true);
+        pen.line(x, 38, x, TOP - 6, 2, true).clearLabel(x, 50, limitsAt(axis), Words.quantity(value, unit));
         ticks(pen, axis);
         return pen.done();
+    }
+
+    private List<Double> limitsAt(Axis axis) {
+        return Stream.concat(limits.minimum().stream(), limits.maximum().stream())
+                .map(limit -> axis.at(limit.doubleValue())).toList();
     }
 
     /** From zero where the numbers lie near it, else round about them: it shows a place, not a length. */
@@ -64,8 +70,8 @@ public record ReadingScale(String label, String unit, Limits limits, BigDecimal 
     }
 
     private static void limit(Pen pen, double x, String words) {
-        pen.line(x, 34, x, TOP + THICK + 6, 3, false);
-        pen.label(x, 50, RIGHT + 60, false, words);
+        pen.line(x, 8, x, TOP + THICK + 6, 3, false);
+        pen.label(x, 20, RIGHT + 60, false, words);
     }
 
     private void ticks(Pen pen, Axis axis) {

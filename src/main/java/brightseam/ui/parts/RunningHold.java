@@ -12,8 +12,8 @@ import java.util.Objects;
  * @param now the server's moment of this telling; the page counts on from it
  * @param hold minimum and maximum
  * @param speed shop seconds in a real second
- * @param atMinimum what to do when the minimum is reached, a sentence
- * @param atMaximum what it means to go over the maximum, a sentence; unused where there is no maximum
+ * @param atMinimum what to do when the minimum is reached, such as {@code lift the basket and rinse.}
+ * @param atMaximum what it means to go over the maximum, put the same way; unused where there is no maximum
  */
 public record RunningHold(
         String label, Moment startedAt, Moment now, Hold hold, double speed, String atMinimum, String atMaximum) {

@@ -8,7 +8,9 @@ import com.vaadin.flow.component.html.Main;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.dom.Element;
+import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.Optional;
 
@@ -42,7 +44,7 @@ public final class ScreenFrame extends Part implements HasComponents {
         signedIn.addClassName("signed-in");
         header.add(signedIn);
         clock.setAttribute("speed", String.valueOf(demo.map(DemoMark::speed).orElse(1.0)));
-        clock.setAttribute("zone", zone.getId());
+        clock.setAttribute("zone", zone.equals(ZoneOffset.UTC) ? "UTC" : zone.getId());
         clock.getClassList().add("clock-place");
         header.getElement().appendChild(clock);
         Element link = new Element("shop-link");
@@ -58,7 +60,7 @@ public final class ScreenFrame extends Part implements HasComponents {
     }
 
     /** Sets the clock; the page carries it on by itself. */
-    public void wallTime(java.time.Instant wall) {
+    public void wallTime(Instant wall) {
         clock.setAttribute("wall-ms", String.valueOf(wall.toEpochMilli()));
     }
 

@@ -20,7 +20,7 @@ public final class Words {
 
     private Words() {}
 
-    /** {@code 45 s}, {@code 12 min 05 s}, {@code 2 h 05 min}, {@code 3 d 4 h}; whole, rounded down; {@code −} before. */
+    /** {@code 45 s}, {@code 12 min 05 s}, {@code 2 h 05 min}, {@code 3 d 4 h}, rounded down; {@code −} below zero. */
     public static String duration(Duration duration) {
         String sign = duration.isNegative() ? "−" : "";
         Duration length = duration.abs();

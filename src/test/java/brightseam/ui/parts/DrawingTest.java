@@ -20,7 +20,8 @@ import org.xml.sax.InputSource;
 class DrawingTest {
 
     private static final Hold PICKLE = new Hold(Duration.ofMinutes(2), Optional.of(Duration.ofMinutes(5)));
-    private static final Limits RANGE = new Limits(Optional.of(new BigDecimal("45")), Optional.of(new BigDecimal("60")));
+    private static final Limits RANGE =
+            new Limits(Optional.of(new BigDecimal("45")), Optional.of(new BigDecimal("60")));
 
     @Test
     void a_hold_says_how_it_stands_to_its_limits() {

@@ -58,10 +58,12 @@ public class Gallery extends Div implements HasUrlParameter<String> {
             case "refused" -> verdict(false);
             case "holding" -> hold(PICKLE, 30);
             case "soon" -> hold(PICKLE, 112);
-            case "open" -> hold(PICKLE, 150);
-            case "over" -> hold(PICKLE, 312);
-            case "long" -> hold(new Hold(Duration.ofHours(2), Optional.empty()), 60);
-            case "kept" -> hold(new Hold(Duration.ofMinutes(2), Optional.empty()), 200);
+            case "clocks" -> new Div(hold(PICKLE, 150), hold(PICKLE, 312),
+                    hold(new Hold(Duration.ofHours(2), Optional.empty()), 60),
+                    hold(new Hold(Duration.ofMinutes(2), Optional.empty()), 200));
+            case "pads" -> new Div(pad(KeyPad.reading("Bath temperature", "°C", "Limits: 45 to 60 °C", 1, true)),
+                    pad(KeyPad.pin("Ada Quill, your PIN", 4)),
+                    pad(KeyPad.passFail("Water break", "Water sheets for 30 s without a break")));
             case "reading" -> pad(KeyPad.reading("Bath temperature", "°C", "Limits: 45 to 60 °C", 1, true));
             case "pin" -> pad(KeyPad.pin("Ada Quill, your PIN", 4));
             case "look" -> pad(KeyPad.passFail("Water break", "Water sheets for 30 s without a break"));
@@ -123,7 +125,7 @@ public class Gallery extends Div implements HasUrlParameter<String> {
         HoldClock digits = new HoldClock(new RunningHold("Pickle", started, now, hold, 1, "lift the basket and rinse.",
                 "too much wall is gone, a nonconformance is opened."));
         Span phases = new Span();
-        phases.setId("phases");
+        phases.addClassName("phases");
         digits.addPhaseChangedListener(changed -> phases.setText(phases.getText() + changed.phase() + " "));
         card.add(digits, new GapClock("Rinse", new Gap(Duration.ofSeconds(25), "Acid dries on and keeps etching."),
                 now.plus(Duration.ofMillis(-sinceSeconds * 100)), now, 1), strip(), phases);
@@ -134,7 +136,7 @@ public class Gallery extends Div implements HasUrlParameter<String> {
     private static WorkCard pad(KeyPad pad) {
         WorkCard card = new WorkCard("Step 70 · pickle tank P1", "Before the hold");
         Span entered = new Span();
-        entered.setId("entered");
+        entered.addClassName("entered");
         pad.addEnteredListener(pressed -> entered.setText("Entered " + pressed.value()));
         card.add(pad, entered);
         return card;
@@ -158,7 +160,7 @@ public class Gallery extends Div implements HasUrlParameter<String> {
 
     private static ScanInput scans(Div log) {
         log.setId("scans");
-        ScanInput scans = new ScanInput(FrameReader.at("scan/frame"));
+        ScanInput scans = new ScanInput(new FrameReader("scan/frame", "X-Shop", "token"));
         // Wider than in the shop, so that a busy test machine does not tear a scan apart.
         scans.timing(Duration.ofMillis(120), Duration.ofMillis(300), 4);
         scans.addScanListener(scan -> log.add(new Div(scan.source() + ":" + scan.data()
