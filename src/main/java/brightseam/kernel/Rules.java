@@ -2,6 +2,7 @@ package brightseam.kernel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Collects every broken rule of one command, then answers with the refusals or, where there are none, the events. */
@@ -22,6 +23,23 @@ public final class Rules {
             this.broken.add(refusal.get());
         }
         return this;
+    }
+
+    /** Adds {@code refusal} where there is one. */
+    public Rules refuseFor(Optional<? extends Refusal> refusal) {
+        refusal.ifPresent(broken::add);
+        return this;
+    }
+
+    /** Adds all of {@code refusals}. */
+    public Rules refuseAll(List<? extends Refusal> refusals) {
+        broken.addAll(refusals);
+        return this;
+    }
+
+    /** Accepts with the events that {@code events} makes, only where no rule was broken. */
+    public <E> Decision<E> acceptWith(Supplier<? extends List<? extends E>> events) {
+        return broken.isEmpty() ? Decision.accepted(events.get()) : Decision.refused(broken);
     }
 
     /** Accepts with {@code events} where no rule was broken, else refuses for all of them. */

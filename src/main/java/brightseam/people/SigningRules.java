@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Whether a person may sign at a station at all; the role and the stamp that a step asks for are the step's own rules. */
+/**
+ * Whether a person may sign at a station at all; the role and the stamp that a step asks for are the step's own rules.
+ */
 public final class SigningRules {
 
     private static final List<Function<SigningRequest, Stream<SigningRefusal>>> ALL = List.of(

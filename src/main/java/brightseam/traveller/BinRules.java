@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Decision;
+import brightseam.kernel.Rules;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.Step;
@@ -28,29 +29,29 @@ final class BinRules {
     Decision<TravellerEvent> putIn(PutInBin c) {
         List<BinClass> allowed = allowed();
         Optional<StepRun> holding = traveller.runs().values().stream().filter(StepRun::isHolding).findFirst();
-        return new Broken()
-                .add(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
-                .when(!allowed.contains(c.bin().binClass()), () -> new TravellerRefusal.WrongBinClass(
+        return Rules.check()
+                .refuseFor(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
+                .refuseIf(!allowed.contains(c.bin().binClass()), () -> new TravellerRefusal.WrongBinClass(
                         c.bin().id(), c.bin().binClass(), allowed))
-                .when(c.bin().closed(), () -> new TravellerRefusal.BinIsClosed(c.bin().id()))
-                .when(isInside(c), () -> new TravellerRefusal.AlreadyInThatBin(c.bin().id()))
-                .orElse(() -> List.of(new TravellerEvent.PutInBin(
+                .refuseIf(c.bin().closed(), () -> new TravellerRefusal.BinIsClosed(c.bin().id()))
+                .refuseIf(isInside(c), () -> new TravellerRefusal.AlreadyInThatBin(c.bin().id()))
+                .acceptWith(() -> List.of(new TravellerEvent.PutInBin(
                         c.origin(), c.bin().id(), c.bin().binClass(), c.bin().closed())));
     }
 
     Decision<TravellerEvent> close(CloseBin c) {
         return traveller.placement()
-                .map(where -> new Broken()
-                        .when(where.closed(), () -> new TravellerRefusal.BinIsClosed(where.bin()))
-                        .orElse(() -> List.of(new TravellerEvent.BinClosed(c.origin(), where.bin()))))
+                .map(where -> Rules.check()
+                        .refuseIf(where.closed(), () -> new TravellerRefusal.BinIsClosed(where.bin()))
+                        .<TravellerEvent>acceptWith(() -> List.of(new TravellerEvent.BinClosed(c.origin(), where.bin()))))
                 .orElseGet(this::inNoBin);
     }
 
     Decision<TravellerEvent> open(OpenBin c) {
         return traveller.placement()
-                .map(where -> new Broken()
-                        .when(!where.closed(), () -> new TravellerRefusal.BinIsOpen(where.bin()))
-                        .orElse(() -> List.of(new TravellerEvent.BinOpened(c.origin(), where.bin()))))
+                .map(where -> Rules.check()
+                        .refuseIf(!where.closed(), () -> new TravellerRefusal.BinIsOpen(where.bin()))
+                        .<TravellerEvent>acceptWith(() -> List.of(new TravellerEvent.BinOpened(c.origin(), where.bin()))))
                 .orElseGet(this::inNoBin);
     }
 

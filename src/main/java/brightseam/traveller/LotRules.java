@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Decision;
+import brightseam.kernel.Rules;
 import brightseam.traveller.TravellerCommand.SetApart;
 import brightseam.traveller.TravellerEvent.PiecesSetApart;
 import java.util.List;
@@ -18,14 +19,14 @@ final class LotRules {
     Decision<TravellerEvent> setApart(SetApart c) {
         boolean known = has(traveller, c.pieces());
         Optional<StepRun> holding = traveller.runs().values().stream().filter(StepRun::isHolding).findFirst();
-        return new Broken()
-                .when(c.child().equals(traveller.id()), () -> new TravellerRefusal.AlreadyReleased(c.child()))
-                .add(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
-                .when(!known, () -> new TravellerRefusal.NoSuchPieces(c.pieces(), traveller.pieces()))
-                .when(known && c.pieces().stream().distinct().count() == traveller.pieces().size(),
+        return Rules.check()
+                .refuseIf(c.child().equals(traveller.id()), () -> new TravellerRefusal.AlreadyReleased(c.child()))
+                .refuseFor(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
+                .refuseIf(!known, () -> new TravellerRefusal.NoSuchPieces(c.pieces(), traveller.pieces()))
+                .refuseIf(known && c.pieces().stream().distinct().count() == traveller.pieces().size(),
                         () -> new TravellerRefusal.NothingWouldRemain(c.pieces()))
-                .when(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
-                .orElse(() -> List.of(new PiecesSetApart(c.origin(), c.child(),
+                .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .acceptWith(() -> List.of(new PiecesSetApart(c.origin(), c.child(),
                         c.pieces().stream().sorted().distinct().toList(), c.reason(),
                         new Signature(c.signer(), Meaning.SEPARATED))));
     }

@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Decision;
+import brightseam.kernel.Rules;
 import brightseam.kernel.StepId;
 import brightseam.procedure.Procedure;
 import brightseam.traveller.TravellerCommand.Decide;
@@ -27,11 +28,11 @@ final class QuarantineRules {
     }
 
     Decision<TravellerEvent> touch(ReportTouch c) {
-        return new Broken()
-                .when(!(traveller.window() instanceof Window.Open),
+        return Rules.check()
+                .refuseIf(!(traveller.window() instanceof Window.Open),
                         () -> new TravellerRefusal.NothingToTouch(traveller.id()))
-                .when(c.what().isBlank(), TravellerRefusal.ReasonMissing::new)
-                .orElse(() -> List.of(
+                .refuseIf(c.what().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .acceptWith(() -> List.of(
                         new TravellerEvent.TouchReported(c.origin(), c.what()),
                         new WindowEnded(c.origin(), WindowEnd.TOUCHED),
                         new ReturnedToStep(c.origin(), procedure.touchReturnsTo(), "touched: " + c.what(),
@@ -40,11 +41,11 @@ final class QuarantineRules {
 
     Decision<TravellerEvent> report(ReportNonconformance c) {
         StepId step = traveller.currentStep().orElse(procedure.route().getLast());
-        return new Broken()
-                .when(c.text().isBlank(), TravellerRefusal.ReasonMissing::new)
-                .when(!LotRules.has(traveller, c.pieces()),
+        return Rules.check()
+                .refuseIf(c.text().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .refuseIf(!LotRules.has(traveller, c.pieces()),
                         () -> new TravellerRefusal.NoSuchPieces(c.pieces(), traveller.pieces()))
-                .orElse(() -> List.of(new NonconformanceOpened(c.origin(), traveller.nextNonconformance(),
+                .acceptWith(() -> List.of(new NonconformanceOpened(c.origin(), traveller.nextNonconformance(),
                         Nonconformance.Cause.REPORTED, step, traveller.pass(step),
                         c.pieces().stream().sorted().distinct().toList(), c.text(), Optional.empty())));
     }
@@ -56,16 +57,16 @@ final class QuarantineRules {
             return Decision.refused(List.of(new TravellerRefusal.NotOpen(c.number())));
         }
         Optional<StepRun> holding = traveller.runs().values().stream().filter(StepRun::isHolding).findFirst();
-        return new Broken()
-                .when(c.disposition().roles().stream().noneMatch(c.signer()::has), () ->
+        return Rules.check()
+                .refuseIf(c.disposition().roles().stream().noneMatch(c.signer()::has), () ->
                         new TravellerRefusal.RoleMissing(c.signer().badge(),
                                 c.disposition().roles().stream().sorted().toList()))
-                .when(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
-                .when(!returnFits(open.get(), c), () -> new TravellerRefusal.ReturnNotAllowed(returns(open.get())))
-                .add(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
-                .add(c.returnTo().flatMap(back -> course.gap().map(gap ->
+                .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .refuseIf(!returnFits(open.get(), c), () -> new TravellerRefusal.ReturnNotAllowed(returns(open.get())))
+                .refuseFor(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
+                .refuseFor(c.returnTo().flatMap(back -> course.gap().map(gap ->
                         new TravellerRefusal.NotThisStepYet(back, gap.to()))))
-                .orElse(() -> decided(open.get(), c));
+                .acceptWith(() -> decided(open.get(), c));
     }
 
     /** Steps that a rework of {@code nc} may return to, out of those that the procedure names: begun, or at hand. */

@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Decision;
+import brightseam.kernel.Rules;
 import brightseam.people.Role;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.ReadingSpec;
@@ -40,14 +41,14 @@ final class ReadingRules {
         }
         StepRun run = running.get();
         ReadingSpec spec = known.get();
-        return new Broken()
-                .add(run.signedAt().map(at -> new TravellerRefusal.AlreadySigned(step.id(),
+        return Rules.check()
+                .refuseFor(run.signedAt().map(at -> new TravellerRefusal.AlreadySigned(step.id(),
                         run.signature().orElseThrow().signer().name(), at)))
-                .add(run.reading(spec.id()).filter(earlier -> !mayRepeat(step, run, spec, earlier)).map(earlier ->
+                .refuseFor(run.reading(spec.id()).filter(earlier -> !mayRepeat(step, run, spec, earlier)).map(earlier ->
                         new TravellerRefusal.ReadingAlreadyTaken(step.id(), spec.id(), earlier.current())))
-                .when(isMalformed(spec, c.value()), () -> malformed(step, spec, c.value()))
-                .add(tooSoon(step, run, spec))
-                .orElse(() -> taken(step, run, spec, c));
+                .refuseIf(isMalformed(spec, c.value()), () -> malformed(step, spec, c.value()))
+                .refuseFor(tooSoon(step, run, spec))
+                .acceptWith(() -> taken(step, run, spec, c));
     }
 
     Decision<TravellerEvent> correct(CorrectReading c) {
@@ -59,14 +60,14 @@ final class ReadingRules {
         }
         boolean entitled = reading.get().by().equals(c.signer().badge())
                 || c.signer().has(Role.LEAD) || c.signer().has(Role.INSPECTOR);
-        return new Broken()
-                .when(isMalformed(spec.get(), c.value()), () -> malformed(step.get(), spec.get(), c.value()))
-                .when(reading.get().current().compareTo(c.value()) == 0,
+        return Rules.check()
+                .refuseIf(isMalformed(spec.get(), c.value()), () -> malformed(step.get(), spec.get(), c.value()))
+                .refuseIf(reading.get().current().compareTo(c.value()) == 0,
                         () -> new TravellerRefusal.NothingToCorrect(c.step(), c.reading()))
-                .when(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
-                .when(!entitled, () -> new TravellerRefusal.RoleMissing(c.signer().badge(),
+                .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .refuseIf(!entitled, () -> new TravellerRefusal.RoleMissing(c.signer().badge(),
                         List.of(Role.LEAD, Role.INSPECTOR)))
-                .orElse(() -> corrected(spec.get(), reading.get(), c));
+                .acceptWith(() -> corrected(spec.get(), reading.get(), c));
     }
 
     private List<TravellerEvent> taken(Step step, StepRun run, ReadingSpec spec, TakeReading c) {

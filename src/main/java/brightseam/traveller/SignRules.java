@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Decision;
+import brightseam.kernel.Rules;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
 import brightseam.kernel.StepId;
@@ -40,15 +41,15 @@ final class SignRules {
             return Decision.refused(List.of(second.get()));
         }
         Role role = step.signedBy() == SignedBy.LEAD ? Role.LEAD : Role.FABRICATOR;
-        return new Broken()
-                .addAll(unfinished(step))
-                .when(step.isInspectionPoint(),
+        return Rules.check()
+                .refuseAll(unfinished(step))
+                .refuseIf(step.isInspectionPoint(),
                         () -> new TravellerRefusal.SignedByAnother(step.id(), step.signedBy()))
-                .when(!step.isInspectionPoint() && !c.signer().has(role),
+                .refuseIf(!step.isInspectionPoint() && !c.signer().has(role),
                         () -> new TravellerRefusal.RoleMissing(c.signer().badge(), List.of(role)))
-                .addAll(c.objections())
-                .addAll(binObjections(step, c.origin().at()))
-                .orElse(() -> signed(step, c));
+                .refuseAll(c.objections())
+                .refuseAll(binObjections(step, c.origin().at()))
+                .acceptWith(() -> signed(step, c));
     }
 
     Decision<TravellerEvent> stamp(StampStep c) {
@@ -61,12 +62,12 @@ final class SignRules {
         if (second.isPresent()) {
             return Decision.refused(List.of(second.get()));
         }
-        return new Broken()
-                .addAll(unfinished(step))
-                .addAll(notEntitled(step, c.signer()))
-                .addAll(c.objections())
-                .addAll(binObjections(step, c.origin().at()))
-                .orElse(() -> stamped(step, c));
+        return Rules.check()
+                .refuseAll(unfinished(step))
+                .refuseAll(notEntitled(step, c.signer()))
+                .refuseAll(c.objections())
+                .refuseAll(binObjections(step, c.origin().at()))
+                .acceptWith(() -> stamped(step, c));
     }
 
     Decision<TravellerEvent> reject(RejectStep c) {
@@ -75,15 +76,15 @@ final class SignRules {
             return unknown(c.step());
         }
         Step step = found.get();
-        return new Broken()
-                .add(outOfTurn(step))
-                .when(traveller.isInQuarantine(), this::quarantine)
-                .addAll(notEntitled(step, c.signer()))
-                .addAll(c.objections())
-                .when(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
-                .when(!LotRules.has(traveller, c.pieces()),
+        return Rules.check()
+                .refuseFor(outOfTurn(step))
+                .refuseIf(traveller.isInQuarantine(), this::quarantine)
+                .refuseAll(notEntitled(step, c.signer()))
+                .refuseAll(c.objections())
+                .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .refuseIf(!LotRules.has(traveller, c.pieces()),
                         () -> new TravellerRefusal.NoSuchPieces(c.pieces(), traveller.pieces()))
-                .orElse(() -> List.of(new TravellerEvent.NonconformanceOpened(c.origin(),
+                .acceptWith(() -> List.of(new TravellerEvent.NonconformanceOpened(c.origin(),
                         traveller.nextNonconformance(), Nonconformance.Cause.INSPECTION_REJECTED, step.id(),
                         traveller.pass(step.id()), c.pieces().stream().sorted().distinct().toList(), c.reason(),
                         Optional.of(new Signature(c.signer(), Meaning.REJECTED)))));

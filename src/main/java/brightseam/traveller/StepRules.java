@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Decision;
+import brightseam.kernel.Rules;
 import brightseam.kernel.Moment;
 import brightseam.kernel.StepId;
 import brightseam.procedure.Hold;
@@ -39,18 +40,18 @@ final class StepRules {
         if (second.isPresent()) {
             return Decision.refused(List.of(second.get()));
         }
-        return new Broken()
-                .add(outOfTurn(step))
-                .when(traveller.isInQuarantine() && !course.makesSafe(step.id()), this::quarantine)
-                .addAll(station(step, c))
-                .add(new BinRules(traveller, procedure).unfitFor(step))
-                .addAll(passInObjections(step, c.origin().at()))
-                .when(!step.cautions().isEmpty() && !c.cautionsRead(),
+        return Rules.check()
+                .refuseFor(outOfTurn(step))
+                .refuseIf(traveller.isInQuarantine() && !course.makesSafe(step.id()), this::quarantine)
+                .refuseAll(station(step, c))
+                .refuseFor(new BinRules(traveller, procedure).unfitFor(step))
+                .refuseAll(passInObjections(step, c.origin().at()))
+                .refuseIf(!step.cautions().isEmpty() && !c.cautionsRead(),
                         () -> new TravellerRefusal.CautionsNotRead(step.id()))
-                .when(step.gloves().isPresent() && !c.glovesOn(),
+                .refuseIf(step.gloves().isPresent() && !c.glovesOn(),
                         () -> new TravellerRefusal.GlovesNotOn(step.id(), step.gloves().orElseThrow()))
-                .addAll(c.objections())
-                .orElse(() -> started(step, c));
+                .refuseAll(c.objections())
+                .acceptWith(() -> started(step, c));
     }
 
     private static List<TravellerEvent> started(Step step, StartStep c) {
@@ -70,17 +71,17 @@ final class StepRules {
         }
         Step step = procedure.step(c.step());
         StepRun run = running.get();
-        Broken broken = new Broken()
-                .when(step.hold().isEmpty(), () -> new TravellerRefusal.NoHold(step.id()))
-                .add(run.holdBegunAt().map(at -> new TravellerRefusal.HoldAlreadyBegun(step.id(), at)))
-                .when(traveller.isInQuarantine() && !course.makesSafe(step.id()), this::quarantine);
+        Rules broken = Rules.check()
+                .refuseIf(step.hold().isEmpty(), () -> new TravellerRefusal.NoHold(step.id()))
+                .refuseFor(run.holdBegunAt().map(at -> new TravellerRefusal.HoldAlreadyBegun(step.id(), at)))
+                .refuseIf(traveller.isInQuarantine() && !course.makesSafe(step.id()), this::quarantine);
         step.readings().stream().filter(spec -> spec.beforeHold()).forEach(spec -> {
             Optional<Reading> reading = run.reading(spec.id());
-            broken.when(reading.isEmpty(), () -> new TravellerRefusal.ReadingMissing(step.id(), spec.id()));
-            broken.add(reading.filter(value -> !value.currentInLimits())
+            broken.refuseIf(reading.isEmpty(), () -> new TravellerRefusal.ReadingMissing(step.id(), spec.id()));
+            broken.refuseFor(reading.filter(value -> !value.currentInLimits())
                     .map(value -> new TravellerRefusal.NotFitToBegin(step.id(), spec.id(), value.current())));
         });
-        return broken.orElse(() -> List.of(new HoldBegun(c.origin(), step.id())));
+        return broken.acceptWith(() -> List.of(new HoldBegun(c.origin(), step.id())));
     }
 
     /** Ending a hold is never held up by quarantine: what is too long in a bath has to come out. */
@@ -97,10 +98,10 @@ final class StepRules {
         if (run.holdBegunAt().isEmpty()) {
             return Decision.refused(List.of(new TravellerRefusal.HoldNotBegun(step.id())));
         }
-        return new Broken()
-                .add(run.holdEndedAt().map(at -> new TravellerRefusal.HoldAlreadyEnded(step.id(), at)))
-                .add(tooEarly(step, run, c.origin().at()))
-                .orElse(() -> List.of(new TravellerEvent.HoldEnded(c.origin(), step.id())));
+        return Rules.check()
+                .refuseFor(run.holdEndedAt().map(at -> new TravellerRefusal.HoldAlreadyEnded(step.id(), at)))
+                .refuseFor(tooEarly(step, run, c.origin().at()))
+                .acceptWith(() -> List.of(new TravellerEvent.HoldEnded(c.origin(), step.id())));
     }
 
     private static Optional<TravellerRefusal> tooEarly(Step step, StepRun run, Moment now) {

@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Decision;
+import brightseam.kernel.Rules;
 import brightseam.kernel.Origin;
 import brightseam.procedure.Procedure;
 import brightseam.traveller.TravellerCommand.*;
@@ -52,8 +53,10 @@ public final class TravellerDecider {
 
     private static Decision<TravellerEvent> decideNow(Traveller now, Procedure procedure, TravellerCommand command) {
         if (now.hasEnded() && !(command instanceof Watch) && !(command instanceof NoteRefusal)) {
-            return new Broken().add(signedBefore(now, command))
-                    .when(true, () -> new TravellerRefusal.TravellerEnded(now.id(), now.phase())).orElse(List::of);
+            return Rules.check()
+                    .refuseFor(signedBefore(now, command))
+                    .refuseIf(true, () -> new TravellerRefusal.TravellerEnded(now.id(), now.phase()))
+                    .accept(List.of());
         }
         StepRules steps = new StepRules(now, procedure);
         ReadingRules readings = new ReadingRules(now, procedure);

@@ -100,6 +100,7 @@ public final class Wording {
     }
 
     private static String capital(String sentence) {
-        return sentence.isEmpty() ? sentence : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+        return sentence.isEmpty() ? sentence
+                : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 }

@@ -47,8 +47,8 @@ class Transactions {
     }
 
     /**
-     * Decides {@code command} on each of {@code ids}, and stores all of it together with {@code beside}, or nothing. Pieces
-     * whose traveller ends by it leave their bin.
+     * Decides {@code command} on each of {@code ids}, and stores all of it together with {@code beside}, or nothing.
+     * Pieces whose traveller ends by it leave their bin.
      */
     Outcome<List<Traveller>> run(Actor actor, String attempt, Collection<TravellerId> ids,
             BiFunction<Origin, Card, TravellerCommand> command, Function<Origin, Prepared<?>> beside) {

@@ -43,7 +43,8 @@ class ShippedProceduresTest {
     @Test
     void the_tube_runs_from_the_saw_to_the_record_review() throws IOException {
         assertEquals(List.of("cut", "cope", "deburr", "dimensional-check", "dimensional-inspection",
-                "alkaline-degrease", "degrease-rinse", "acid-pickle", "pickle-rinse", "deionised-rinse", "water-break-check", "dry",
+                "alkaline-degrease", "degrease-rinse", "acid-pickle", "pickle-rinse", "deionised-rinse",
+                "water-break-check", "dry",
                 "solvent-wipe", "white-cloth-check", "bagging", "readiness-inspection", "pass-in", "record-review"),
                 load("tube.yaml").route().stream().map(StepId::value).toList());
     }
