@@ -41,7 +41,7 @@ export class CameraSheet {
       this.#say(reason(fault));
       return;
     }
-    this.#say('Hold the label inside the frame, about 20 cm away.');
+    this.#say('Hold the label inside the frame, so that it fills most of it.');
     await this.#look();
   }
 

@@ -20,7 +20,8 @@ public record ReadingScale(String label, String unit, Limits limits, BigDecimal 
     private static final int WIDTH = 900;
     private static final int HEIGHT = 150;
     private static final double LEFT = 30;
-    private static final double RIGHT = 840;
+    private static final double RIGHT = 800;
+    private static final double EDGE = 895;
     private static final double TOP = 66;
     private static final double THICK = 26;
 
@@ -71,7 +72,7 @@ public record ReadingScale(String label, String unit, Limits limits, BigDecimal 
 
     private static void limit(Pen pen, double x, String words) {
         pen.line(x, 8, x, TOP + THICK + 6, 3, false);
-        pen.label(x, 20, RIGHT + 60, false, words);
+        pen.label(x, 20, EDGE, false, words);
     }
 
     private void ticks(Pen pen, Axis axis) {
@@ -83,6 +84,6 @@ public record ReadingScale(String label, String unit, Limits limits, BigDecimal 
                     .toPlainString().replace('-', '−');
             pen.text(axis.at(tick), y + 26, 15, "middle", false, number);
         }
-        pen.text(RIGHT + 56, y + 26, 15, "end", true, unit);
+        pen.text(EDGE, y + 26, 15, "end", true, unit);
     }
 }

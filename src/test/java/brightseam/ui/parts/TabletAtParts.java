@@ -106,7 +106,7 @@ abstract class TabletAtParts {
 
     final void show(String name) {
         page.navigate("http://localhost:" + port + "/gallery/" + name);
-        page.locator(".work-card").waitFor();
+        page.locator(".work-card").first().waitFor();
         page.waitForFunction("() => [...document.querySelectorAll('*')].every(e => !e.localName.startsWith('shop-')"
                 + " || customElements.get(e.localName))");
     }
