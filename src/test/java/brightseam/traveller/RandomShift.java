@@ -151,7 +151,8 @@ final class RandomShift {
             case NextAction.Holding next -> ask.endHold(next.step().id().value());
             case NextAction.Sign next -> ask.sign(next.step().id().value(), Commands.LEAD);
             case NextAction.AwaitStamp next -> inspect(traveller, next.step());
-            case NextAction.AwaitDisposition next -> decide(one(next.open()), Commands.INSPECTOR);
+            case NextAction.AwaitDisposition next -> decide(one(next.open()),
+                    random.nextInt(3) == 0 ? one(PEOPLE) : Commands.INSPECTOR);
             case NextAction.Ended next -> ask.watch();
         };
     }
@@ -176,8 +177,9 @@ final class RandomShift {
         if (dice < 4 && !returns.isEmpty()) {
             return ask.rework(nc.number(), one(returns).value(), who);
         }
-        return ask.decide(nc.number(), dice < 5 && random.nextInt(3) == 0 ? Disposition.SCRAP : dice < 7 ? Disposition.REPAIR
-                : Disposition.USE_AS_IS, who);
+        Disposition kept = dice < 7 ? Disposition.REPAIR : Disposition.USE_AS_IS;
+        boolean lost = dice < 5 && random.nextInt(3) == 0;
+        return ask.decide(nc.number(), lost ? Disposition.SCRAP : kept, who);
     }
 
     private TravellerCommand anything() {

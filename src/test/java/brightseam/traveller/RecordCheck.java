@@ -10,10 +10,8 @@ import brightseam.procedure.Procedure;
 import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
-import brightseam.procedure.WindowLimits;
 import brightseam.traveller.TravellerEvent.*;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -46,11 +44,8 @@ final class RecordCheck {
     private final Set<Integer> numbers = new HashSet<>();
     private final Map<Integer, StepId> overruns = new HashMap<>();
     private final Set<StepId> gapsMissed = new HashSet<>();
-    private Optional<WindowLimits> window = Optional.empty();
-    private BigDecimal used = BigDecimal.ZERO;
-    private Moment since;
-    private Optional<BinClass> bin = Optional.empty();
-    private boolean closed;
+    private final Set<StepId> outOfLimits = new HashSet<>();
+    private final CleanGauge clean = new CleanGauge();
     private boolean ended;
 
     private RecordCheck(Procedure procedure) {
@@ -73,7 +68,7 @@ final class RecordCheck {
 
     private void readAll(List<TravellerEvent> record) {
         for (TravellerEvent event : record) {
-            wear(event.at());
+            clean.wear(event.at());
             read(event);
         }
     }
@@ -85,22 +80,21 @@ final class RecordCheck {
             case SetApart e -> setApart(e);
             case PiecesSetApart e -> partWith(e);
             case PutInBin e -> {
-                rule(window.isEmpty() || e.binClass().isClean(), "clean pieces in an unclean bin", e);
-                bin = Optional.of(e.binClass());
-                closed = e.closed();
+                rule(!clean.isOpen() || e.binClass().isClean(), "clean pieces in an unclean bin", e);
+                clean.put(e.binClass(), e.closed());
             }
-            case BinClosed e -> closed = true;
-            case BinOpened e -> closed = false;
+            case BinClosed e -> clean.close(true);
+            case BinOpened e -> clean.close(false);
             case StepStarted e -> start(e);
             case HoldBegun e -> holdBegins(e);
             case HoldEnded e -> holdEnds(e);
-            case ReadingTaken e -> inLimits.put(e.step() + "/" + e.reading(), e.inLimits());
-            case ReadingCorrected e -> inLimits.put(e.step() + "/" + e.reading(), e.inLimits());
+            case ReadingTaken e -> measure(e.step(), e.reading(), e.value(), e.inLimits(), e);
+            case ReadingCorrected e -> measure(e.step(), e.reading(), e.to(), e.inLimits(), e);
             case StepSigned e -> sign(e.step(), e.signature().signer(), false, e);
             case StepStamped e -> sign(e.step(), e.signature().signer(), true, e);
             case WindowOpened e -> openWindow(e);
-            case WindowEnded e -> window = Optional.empty();
-            case TouchReported e -> rule(window.isPresent(), "touch without a window", e);
+            case WindowEnded e -> clean.end();
+            case TouchReported e -> rule(clean.isOpen(), "touch without a window", e);
             case NonconformanceOpened e -> opens(e);
             case Dispositioned e -> disposition(e);
             case ReturnedToStep e -> goBack(e);
@@ -143,7 +137,7 @@ final class RecordCheck {
         startedAt.put(e.step(), e.at());
         Step step = procedure.step(e.step());
         rule(open.isEmpty() || gapRunsTo(e.step()).isPresent(), "begun in quarantine", e);
-        rule(step.bins().isEmpty() || bin.filter(step.bins()::contains).isPresent(), "begun in a wrong bin", e);
+        rule(fits(step), "begun in a wrong bin", e);
         if (step.hold().isEmpty()) {
             gapEnds(step, e);
         }
@@ -158,6 +152,15 @@ final class RecordCheck {
         rule(open.isEmpty() || gapRunsTo(e.step()).isPresent(), "hold begun in quarantine", e);
         gapEnds(step, e);
         holdBegun.put(e.step(), e.at());
+    }
+
+    private void measure(StepId step, String reading, BigDecimal value, boolean said, TravellerEvent event) {
+        ReadingSpec spec = procedure.step(step).readings().stream()
+                .filter(one -> one.id().equals(reading)).findFirst().orElseThrow();
+        boolean high = spec.limits().maximum().filter(most -> value.compareTo(most) > 0).isPresent();
+        boolean low = spec.limits().minimum().filter(least -> value.compareTo(least) < 0).isPresent();
+        rule(said == !(high || low), "limits judged wrongly", event);
+        inLimits.put(step + "/" + reading, said);
     }
 
     private void holdEnds(HoldEnded e) {
@@ -200,37 +203,41 @@ final class RecordCheck {
         rule(open.isEmpty(), "signed in quarantine", event);
         rule(begun.contains(id), "signed without being begun", event);
         rule(step.hold().isEmpty() || holdEnded.containsKey(id), "signed without its hold", event);
-        step.readings().forEach(spec ->
-                rule(inLimits.containsKey(id + "/" + spec.id()), "signed without a reading", event));
+        step.readings().forEach(spec -> {
+            Boolean good = inLimits.get(id + "/" + spec.id());
+            rule(good != null, "signed without a reading", event);
+            rule(!Boolean.FALSE.equals(good) || outOfLimits.contains(id), "out of limits in silence", event);
+        });
         rule(stamped == (step.signedBy() == SignedBy.INSPECTOR), "stamp and signature mixed up", event);
         if (stamped) {
             rule(signer.has(Role.INSPECTOR) && signer.stamp().isPresent(), "stamp by somebody without one", event);
         } else {
             rule(signer.has(step.signedBy() == SignedBy.LEAD ? Role.LEAD : Role.FABRICATOR), "wrong role", event);
         }
-        rule(step.bins().isEmpty() || bin.filter(step.bins()::contains).isPresent(), "signed in a wrong bin", event);
-        rule(bin.filter(BinClass.SEALED_BAG::equals).isEmpty() || closed, "signed with an open bag", event);
-        rule(window.isEmpty() || used.compareTo(BigDecimal.ONE) < 0, "signed over a window that ran out", event);
+        rule(fits(step), "signed in a wrong bin", event);
+        boolean bagged = clean.bin().filter(BinClass.SEALED_BAG::equals).isPresent();
+        rule(!bagged || clean.isClosed(), "signed with an open bag", event);
+        rule(!clean.isOpen() || clean.leftMillis().signum() > 0, "signed over a window that ran out", event);
         signed.add(id);
         signedAt.put(id, event.at());
     }
 
     private void openWindow(WindowOpened e) {
-        rule(bin.filter(where -> !where.isClean()).isEmpty(), "window opened over an unclean bin", e);
-        rule(window.isEmpty(), "window opened twice", e);
-        window = Optional.of(e.limits());
-        used = BigDecimal.ZERO;
-        since = e.at();
+        rule(clean.bin().filter(where -> !where.isClean()).isEmpty(), "window opened over an unclean bin", e);
+        rule(!clean.isOpen(), "window opened twice", e);
+        clean.open(e.limits());
     }
 
     private void passIn(PassedIn e) {
-        rule(window.isPresent(), "passed in without a window", e);
         rule(open.isEmpty(), "passed in in quarantine", e);
-        rule(closed && bin.filter(BinClass::isClean).isPresent(), "passed in without a closed clean bin", e);
-        window.ifPresent(limits -> {
-            BigDecimal left = BigDecimal.ONE.subtract(used).multiply(millis(limit(limits)));
-            rule(left.compareTo(millis(procedure.window().passInMargin())) >= 0, "passed in with too little", e);
-        });
+        rule(clean.isClosed() && clean.bin().filter(BinClass::isClean).isPresent(), "passed in unclean or open", e);
+        rule(clean.isOpen(), "passed in without a window", e);
+        BigDecimal margin = BigDecimal.valueOf(procedure.window().passInMargin().toMillis());
+        rule(clean.isOpen() && clean.leftMillis().compareTo(margin) >= 0, "passed in with too little", e);
+    }
+
+    private boolean fits(Step step) {
+        return step.bins().isEmpty() || clean.bin().filter(step.bins()::contains).isPresent();
     }
 
     private void opens(NonconformanceOpened e) {
@@ -240,6 +247,9 @@ final class RecordCheck {
         if (e.cause() == Nonconformance.Cause.HOLD_OVERRUN) {
             rule(!overruns.containsValue(e.step()), "one overrun opened twice", e);
             overruns.put(e.number(), e.step());
+        }
+        if (e.cause() == Nonconformance.Cause.READING_OUT_OF_LIMITS) {
+            outOfLimits.add(e.step());
         }
         if (e.cause() == Nonconformance.Cause.GAP_EXCEEDED) {
             rule(gapsMissed.add(e.step()), "one gap opened twice", e);
@@ -258,7 +268,7 @@ final class RecordCheck {
         Set<StepId> gone = new HashSet<>(begun);
         gone.retainAll(from);
         rule(gone.equals(new HashSet<>(e.superseded())), "superseded more or less than was begun", e);
-        rule(window.isEmpty() || place > procedure.position(procedure.window().openedBy()),
+        rule(!clean.isOpen() || place > procedure.position(procedure.window().openedBy()),
                 "window open behind a return", e);
         begun.removeAll(gone);
         signed.removeAll(gone);
@@ -270,6 +280,7 @@ final class RecordCheck {
             overruns.values().removeIf(step::equals);
             excused.remove(step);
             gapsMissed.remove(step);
+            outOfLimits.remove(step);
             inLimits.keySet().removeIf(key -> key.startsWith(step + "/"));
         });
     }
@@ -278,31 +289,6 @@ final class RecordCheck {
         Set<StepId> holding = new HashSet<>(holdBegun.keySet());
         holding.removeAll(holdEnded.keySet());
         return holding;
-    }
-
-    /** Adds the share of the window that the time up to {@code now} has used, at thirty decimals. */
-    private void wear(Moment now) {
-        if (window.isPresent()) {
-            BigDecimal share = millis(elapsed(since, now)).divide(
-                    millis(limit(window.get())), 30, RoundingMode.HALF_UP);
-            used = used.add(share);
-        }
-        since = now;
-    }
-
-    private Duration limit(WindowLimits limits) {
-        if (!closed || bin.isEmpty()) {
-            return limits.open();
-        }
-        return switch (bin.get()) {
-            case SHOP_BIN, PROCESS_BASKET -> limits.open();
-            case CLEAN_BIN -> limits.closedCleanBin();
-            case SEALED_BAG -> limits.sealedBag();
-        };
-    }
-
-    private static BigDecimal millis(Duration duration) {
-        return BigDecimal.valueOf(duration.toMillis());
     }
 
     private static Duration elapsed(Moment from, Moment to) {
