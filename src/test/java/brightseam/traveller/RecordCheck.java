@@ -34,7 +34,6 @@ final class RecordCheck {
     private final Set<Integer> pieces = new TreeSet<>();
     private final Set<StepId> begun = new HashSet<>();
     private final Set<StepId> signed = new LinkedHashSet<>();
-    private final Map<StepId, Moment> startedAt = new HashMap<>();
     private final Map<StepId, Moment> holdBegun = new HashMap<>();
     private final Map<StepId, Moment> holdEnded = new HashMap<>();
     private final Map<StepId, Moment> signedAt = new HashMap<>();
@@ -134,7 +133,6 @@ final class RecordCheck {
 
     private void start(StepStarted e) {
         rule(begun.add(e.step()), "begun twice in one passage", e);
-        startedAt.put(e.step(), e.at());
         Step step = procedure.step(e.step());
         rule(open.isEmpty() || gapRunsTo(e.step()).isPresent(), "begun in quarantine", e);
         rule(fits(step), "begun in a wrong bin", e);
@@ -273,7 +271,6 @@ final class RecordCheck {
         begun.removeAll(gone);
         signed.removeAll(gone);
         gone.forEach(step -> {
-            startedAt.remove(step);
             holdBegun.remove(step);
             holdEnded.remove(step);
             signedAt.remove(step);
