@@ -1,6 +1,8 @@
 package brightseam.app;
 
+import brightseam.kernel.shell.DemoClock;
 import brightseam.ledger.shell.LastEntries;
+import java.time.Duration;
 import java.util.regex.Pattern;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnExpression;
@@ -36,7 +38,8 @@ class ClockSetup {
         TimeLine.Sample now = clocks.sample();
         return row.read()
                 .map(anchor -> TimeLine.resume(anchor, elapsedMillisMin(ledger), demo, speed, now))
-                .orElseGet(() -> TimeLine.begin(demo, speed, now));
+                .orElseGet(() -> TimeLine.begin(demo, speed, now).begunEarlier(
+                        demo ? DemoClock.HEAD_START : Duration.ZERO));
     }
 
     /** The latest elapsed time among the last stored events; time never runs back behind what was recorded. */

@@ -40,6 +40,11 @@ record TimeLine(double elapsedMillis, Instant demoWall, boolean demo, double spe
         return new TimeLine(0, now.wall(), demo, speed, now);
     }
 
+    /** The same time line, but with {@code headStart} of it behind the machine's wall time; for a demo shop's past. */
+    TimeLine begunEarlier(Duration headStart) {
+        return new TimeLine(elapsedMillis, demoWall.minus(headStart), demo, speed, taken);
+    }
+
     /**
      * Goes on after a restart, at least at {@code elapsedMillisMin}. The time between counts at speed 1: by the
      * machine's uptime where it has not been started anew, else by its wall clock, and never negative.

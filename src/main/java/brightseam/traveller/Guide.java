@@ -51,7 +51,7 @@ public final class Guide {
             return holding.get();
         }
         Optional<GapClock> gap = course.gap();
-        if (gap.isPresent()) {
+        if (gap.isPresent() && !mustSignHere(procedure.step(gap.get().to()))) {
             return toBegin(procedure.step(gap.get().to()), gap);
         }
         if (traveller.isInQuarantine()) {
@@ -59,6 +59,12 @@ public final class Guide {
         }
         Step step = procedure.step(traveller.currentStep().orElseThrow());
         return step.isInspectionPoint() ? toInspect(step) : toFinish(step);
+    }
+
+    /** Whether {@code to} needs another bin, while an earlier step waits for a signature that is given in this one. */
+    private boolean mustSignHere(Step to) {
+        Step current = procedure.step(traveller.currentStep().orElseThrow());
+        return !current.equals(to) && !traveller.isInQuarantine() && unfit(to) && !unfit(current);
     }
 
     private NextAction toInspect(Step step) {

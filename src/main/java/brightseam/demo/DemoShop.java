@@ -1,0 +1,103 @@
+package brightseam.demo;
+
+import brightseam.kernel.Moment;
+import brightseam.kernel.TravellerId;
+import brightseam.kernel.shell.DemoClock;
+import brightseam.ledger.shell.LastEntries;
+import brightseam.traveller.shell.Travellers;
+import java.time.Duration;
+import java.util.List;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import org.springframework.context.SmartLifecycle;
+import org.springframework.stereotype.Component;
+
+/**
+ * Gives a demo shop whose ledger is empty its people, things and past, before the first page is served. What was
+ * recorded once is kept: a later start adds nothing.
+ */
+@Component
+@ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
+final class DemoShop implements SmartLifecycle {
+
+    private static final Logger LOG = LoggerFactory.getLogger(DemoShop.class);
+    /** How long before the end the parts of the past begin; each lasts shorter than to the next. */
+    private static final Duration SECOND_DAY = Duration.ofHours(14);
+    private static final Duration WINDOW_OPENS = Duration.ofMinutes(138);
+    private static final Duration WET_LINE = Duration.ofMinutes(34);
+
+    private final LastEntries ledger;
+    private final Registers registers;
+    private final Yesterday yesterday;
+    private final Today today;
+    private final Now now;
+    private final Story story;
+    private final Travellers travellers;
+    private final DemoClock clock;
+    private boolean running;
+
+    DemoShop(LastEntries ledger, Registers registers, Yesterday yesterday, Today today, Now now, Story story,
+            Travellers travellers, DemoClock clock) {
+        this.ledger = ledger;
+        this.registers = registers;
+        this.yesterday = yesterday;
+        this.today = today;
+        this.now = now;
+        this.story = story;
+        this.travellers = travellers;
+        this.clock = clock;
+    }
+
+    @Override
+    public void start() {
+        running = true;
+        if (ledger.last(1).isEmpty()) {
+            double speed = clock.speed();
+            clock.setSpeed(1);
+            play();
+            clock.setSpeed(speed);
+        }
+    }
+
+    private void play() {
+        Moment end = clock.now().plus(DemoClock.HEAD_START);
+        registers.fill();
+        yesterday.play();
+        until(end, SECOND_DAY);
+        today.play();
+        List<TravellerId> ballast = now.prepare();
+        until(end, WINDOW_OPENS);
+        today.openWindow(rods());
+        until(end, WET_LINE);
+        now.play(ballast);
+        LOG.info("the demo's past ends {} before its planned end", end.since(clock.now()));
+    }
+
+    private TravellerId rods() {
+        return travellers.ofKit(Today.MIXED).stream()
+                .filter(card -> card.procedure().ref().id().equals("FILLER")).findFirst().orElseThrow().id();
+    }
+
+    private void until(Moment end, Duration before) {
+        Duration left = end.since(clock.now()).minus(before);
+        LOG.info("the demo's past has {} to spare", left);
+        story.pass(left);
+    }
+
+    @Override
+    public void stop() {
+        running = false;
+    }
+
+    @Override
+    public boolean isRunning() {
+        return running;
+    }
+
+    /** Before the web server, which starts near the last phase. */
+    @Override
+    public int getPhase() {
+        return 0;
+    }
+}

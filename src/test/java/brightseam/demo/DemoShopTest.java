@@ -1,0 +1,131 @@
+package brightseam.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import brightseam.browser.ShopServer;
+import brightseam.kernel.Moment;
+import brightseam.kernel.TravellerId;
+import brightseam.kernel.shell.ShopClock;
+import brightseam.ledger.shell.Ledger;
+import brightseam.ledger.shell.Rebuild;
+import brightseam.people.shell.FirstRun;
+import brightseam.people.shell.People;
+import brightseam.traveller.Disposition;
+import brightseam.traveller.NextAction;
+import brightseam.traveller.Nonconformance.Cause;
+import brightseam.traveller.Phase;
+import brightseam.traveller.TravellerEvent;
+import brightseam.traveller.Window;
+import brightseam.traveller.WindowEnd;
+import brightseam.traveller.shell.Card;
+import brightseam.traveller.shell.Travellers;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class DemoShopTest {
+
+    private static final int ENTRIES_MAX = 100_000;
+
+    private static ShopServer shop;
+    private static Moment start;
+
+    @BeforeAll
+    static void open_the_demo_shop() {
+        shop = ShopServer.demo();
+        start = shop.bean(ShopClock.class).now();
+    }
+
+    @AfterAll
+    static void close_it() {
+        shop.close();
+    }
+
+    @Test
+    void its_past_ends_about_now() {
+        assertThat(Duration.between(start.wall(), Instant.now()).abs()).isLessThan(Duration.ofMinutes(6));
+        assertThat(start.elapsedMillis()).isGreaterThan(Duration.ofHours(29).toMillis());
+    }
+
+    @Test
+    void every_state_is_there_to_look_at() {
+        List<Card> cards = shop.bean(Travellers.class).notEnded();
+        has(cards, "released", card -> card.traveller().runs().isEmpty() && card.traveller().placement().isEmpty());
+        has(cards, "at the saw", card -> card.next() instanceof NextAction.Read read
+                && read.step().station().equals("saw"));
+        has(cards, "waiting for the dimensional stamp", card -> awaits(card, "dimensional-inspection"));
+        has(cards, "waiting for the readiness stamp", card -> awaits(card, "readiness-inspection"));
+        has(cards, "waiting for the last stamp", card -> awaits(card, "record-review")
+                && card.traveller().phase() == Phase.PASSED_IN);
+        has(cards, "about to be pickled", card -> card.next() instanceof NextAction.Begin begin
+                && begin.step().station().equals("pickle-tank") && begin.gap().isPresent());
+        has(cards, "ready", card -> card.isReady(start));
+        has(cards, "apart with a rejected piece", card -> card.traveller().parent().isPresent()
+                && card.traveller().nonconformances().getFirst().cause() == Cause.INSPECTION_REJECTED);
+        has(cards, "overrun", card -> card.traveller().openNonconformances().stream()
+                .anyMatch(nc -> nc.cause() == Cause.HOLD_OVERRUN));
+        has(cards, "touched", card -> card.traveller().window() instanceof Window.Ended ended
+                && ended.why() == WindowEnd.TOUCHED);
+        has(cards, "reworked", card -> !card.traveller().superseded().isEmpty() && !card.traveller().isInQuarantine()
+                && card.traveller().nonconformances().stream().flatMap(nc -> nc.decision().stream())
+                        .anyMatch(how -> how.disposition() == Disposition.REWORK));
+        has(shop.bean(Travellers.class).ended(10), "closed", card -> card.traveller().phase() == Phase.CLOSED);
+    }
+
+    @Test
+    void one_is_in_the_acid_and_one_window_is_nearly_used_up() {
+        List<Card> cards = shop.bean(Travellers.class).notEnded();
+        has(cards, "in the acid or just over its time", card -> card.traveller().runs().values().stream()
+                .anyMatch(run -> run.isHolding() && run.step().value().equals("acid-pickle")));
+        has(cards, "nearly used up", card -> card.traveller().window() instanceof Window.Open open
+                && open.remaining(start).compareTo(Duration.ofMinutes(30)) < 0
+                && open.remaining(start).compareTo(Duration.ofMinutes(10)) > 0);
+    }
+
+    @Test
+    void refusals_and_corrections_are_in_the_record() {
+        assertThat(record()).anyMatch(event -> event instanceof TravellerEvent.AttemptRefused refused
+                && refused.rules().stream().anyMatch(rule -> rule.code().equals("wrong-bin-class")));
+        assertThat(record()).anyMatch(TravellerEvent.ReadingCorrected.class::isInstance);
+    }
+
+    @Test
+    void everything_recorded_is_marked_demo() {
+        assertThat(shop.bean(Ledger.class).readAllAfter(0, ENTRIES_MAX)).isNotEmpty()
+                .allSatisfy(entry -> assertThat(entry.json()).contains("\"demo\":true").doesNotContain("\"demo\":false"));
+    }
+
+    @Test
+    void a_rebuild_makes_the_same_tables() {
+        assertThat(shop.bean(Rebuild.class).compare()).isEmpty();
+    }
+
+    @Test
+    void a_shop_of_one_s_own_starts_with_nobody_and_nothing() {
+        try (ShopServer empty = ShopServer.empty()) {
+            assertThat(empty.bean(Ledger.class).readAllAfter(0, 10)).isEmpty();
+            assertThat(empty.bean(FirstRun.class).isNeeded()).isTrue();
+            assertThat(empty.bean(People.class).all()).isEmpty();
+        }
+    }
+
+    private static List<TravellerEvent> record() {
+        Travellers travellers = shop.bean(Travellers.class);
+        return Stream.concat(travellers.notEnded().stream(), travellers.ended(10).stream())
+                .map(Card::id).map((TravellerId id) -> travellers.record(id)).flatMap(List::stream)
+                .map(recorded -> recorded.event()).toList();
+    }
+
+    private static boolean awaits(Card card, String step) {
+        return card.next() instanceof NextAction.AwaitStamp await && await.step().id().value().equals(step);
+    }
+
+    private static void has(List<Card> cards, String what, Predicate<Card> wanted) {
+        assertThat(cards).as(what).anyMatch(wanted);
+    }
+}
