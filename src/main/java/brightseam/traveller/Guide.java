@@ -6,14 +6,19 @@ import brightseam.procedure.Procedure;
 import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.Step;
 import brightseam.procedure.StepKind;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * Finds the one thing to do now. It only points; whether it may be done is decided by {@link TravellerDecider}. Pieces
- * in a bath come first, then a running gap, then quarantine, then the step at hand.
+ * in a bath come first, then a running gap, then quarantine, then the step at hand. Where the gap is long enough to
+ * read and sign first, the step that has ended is finished first, so that readings are taken while they still hold.
  */
 public final class Guide {
+
+    /** A gap up to this long leaves hands no time for anything but the next step. Common practice, from memory. */
+    private static final Duration HURRY_MAX = Duration.ofMinutes(2);
 
     private final Traveller traveller;
     private final Procedure procedure;
@@ -51,20 +56,26 @@ public final class Guide {
             return holding.get();
         }
         Optional<GapClock> gap = course.gap();
-        if (gap.isPresent() && !mustSignHere(procedure.step(gap.get().to()))) {
+        if (gap.isPresent() && !finishesFirst(gap.get())) {
             return toBegin(procedure.step(gap.get().to()), gap);
         }
         if (traveller.isInQuarantine()) {
             return new NextAction.AwaitDisposition(traveller.openNonconformances());
         }
         Step step = procedure.step(traveller.currentStep().orElseThrow());
-        return step.isInspectionPoint() ? toInspect(step) : toFinish(step);
+        return step.isInspectionPoint() ? toInspect(step) : toFinish(step, gap);
     }
 
-    /** Whether {@code to} needs another bin, while an earlier step waits for a signature that is given in this one. */
-    private boolean mustSignHere(Step to) {
+    /**
+     * Whether the step that has ended is finished before the next one begins: where the gap is long enough for it, or
+     * where the next one needs another bin and the signature is given in this one. In quarantine pieces are made safe.
+     */
+    private boolean finishesFirst(GapClock gap) {
+        Step to = procedure.step(gap.to());
         Step current = procedure.step(traveller.currentStep().orElseThrow());
-        return !current.equals(to) && !traveller.isInQuarantine() && unfit(to) && !unfit(current);
+        boolean leavesTime = gap.latest().since(gap.since()).compareTo(HURRY_MAX) > 0;
+        return !traveller.isInQuarantine() && !current.equals(to)
+                && (leavesTime || unfit(to) && !unfit(current));
     }
 
     private NextAction toInspect(Step step) {
@@ -92,14 +103,14 @@ public final class Guide {
                 .orElseGet(() -> new NextAction.BeginHold(step, gap));
     }
 
-    private NextAction toFinish(Step step) {
+    private NextAction toFinish(Step step, Optional<GapClock> gap) {
         Optional<StepRun> run = traveller.run(step.id());
         if (run.isEmpty() || step.hold().isPresent() && run.get().holdBegunAt().isEmpty()) {
-            return toBegin(step, Optional.empty());
+            return toBegin(step, gap);
         }
         return step.readings().stream()
                 .filter(spec -> new ReadingRules(traveller, procedure).isDue(run.get(), spec))
-                .findFirst().<NextAction>map(spec -> read(step, run.get(), spec, Optional.empty()))
+                .findFirst().<NextAction>map(spec -> read(step, run.get(), spec, gap))
                 .orElseGet(() -> toSign(step));
     }
 

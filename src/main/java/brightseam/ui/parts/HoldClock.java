@@ -41,6 +41,12 @@ public final class HoldClock extends Part {
         show(hold);
     }
 
+    /** The same clock in small, for holds beside the one that the card is about; it sounds its tones too. */
+    public HoldClock small() {
+        say("small", "");
+        return this;
+    }
+
     /** Tells the page anew where the hold stands. */
     public void show(RunningHold hold) {
         say("label", hold.label());

@@ -69,6 +69,13 @@ public final class ScreenFrame extends Part implements HasComponents {
         signedIn.setText(person.map(name -> "Signed in: " + name).orElse("Nobody signed in"));
     }
 
+    /** Shows {@code way}, such as the way to hand the tablet over, in the head instead of who is signed in. */
+    public void way(Component way) {
+        signedIn.removeFromParent();
+        way.getElement().getClassList().add("way");
+        getElement().getChild(0).insertChild(getElement().getChild(0).getChildCount() - 1, way.getElement());
+    }
+
     @Override
     public void add(Collection<Component> components) {
         content.add(components);

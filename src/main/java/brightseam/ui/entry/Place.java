@@ -1,0 +1,32 @@
+package brightseam.ui.entry;
+
+import brightseam.people.Role;
+import java.util.Collection;
+import java.util.List;
+
+/**
+ * A screen that a role works on.
+ *
+ * @param role whose it is
+ * @param path its address below the shop's
+ * @param title what it is called
+ * @param purpose what is done there, in a few words
+ */
+record Place(Role role, String path, String title, String purpose) {
+
+    private static final List<Place> ALL = List.of(
+            new Place(Role.FABRICATOR, "bench", "Bench", "do and sign the steps"),
+            new Place(Role.LEAD, "board", "Board", "what is ready, what runs out first"),
+            new Place(Role.INSPECTOR, "stamp", "Stamp desk", "accept or reject, decide nonconformances"),
+            new Place(Role.ADMINISTRATOR, "shop", "Shop registers", "people, bins, stations, heats, labels"));
+
+    /** The screens of whoever holds {@code roles}, in the order of the roles. */
+    static List<Place> of(Collection<Role> roles) {
+        return ALL.stream().filter(place -> roles.contains(place.role())).toList();
+    }
+
+    /** What a button to it says. */
+    String words() {
+        return title + ": " + purpose;
+    }
+}

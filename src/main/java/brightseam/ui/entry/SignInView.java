@@ -1,0 +1,120 @@
+package brightseam.ui.entry;
+
+import brightseam.kernel.BadgeId;
+import brightseam.kernel.shell.ShopClock;
+import brightseam.people.Recognition;
+import brightseam.people.PinRules;
+import brightseam.people.shell.FirstRun;
+import brightseam.people.shell.SignIn;
+import brightseam.scan.Expected;
+import brightseam.scan.LabelKind;
+import brightseam.scan.OwnLabel;
+import brightseam.scan.ScanReading;
+import brightseam.kernel.Refusal;
+import brightseam.ui.parts.Action;
+import brightseam.ui.parts.KeyPad;
+import brightseam.ui.parts.ScanInput;
+import brightseam.ui.parts.Scanned;
+import brightseam.ui.parts.ScreenFrame;
+import brightseam.ui.parts.WorkCard;
+import brightseam.words.Explanation;
+import brightseam.words.Wording;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
+import java.util.List;
+import java.util.Optional;
+
+/** Scan the badge, then the PIN. */
+@Route("sign-in")
+@PageTitle("Sign in")
+@AnonymousAllowed
+class SignInView extends Composite<ScreenFrame> implements BeforeEnterObserver {
+
+    private final SignIn signIn;
+    private final FirstRun firstRun;
+    private final ShopClock clock;
+    private final Wording wording;
+    private final Frames frames;
+    private final WorkCard card = new WorkCard("", "Sign in");
+
+    SignInView(SignIn signIn, FirstRun firstRun, ShopClock clock, Wording wording, Frames frames) {
+        this.signIn = signIn;
+        this.firstRun = firstRun;
+        this.clock = clock;
+        this.wording = wording;
+        this.frames = frames;
+        ScanInput scans = new ScanInput(frames.camera());
+        scans.addScanListener(this::scanned);
+        getContent().add(card, scans);
+        askForBadge();
+    }
+
+    @Override
+    protected ScreenFrame initContent() {
+        return frames.make();
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent entering) {
+        if (firstRun.isNeeded()) {
+            entering.forwardTo(FirstRunView.class);
+            return;
+        }
+        entering.getLocation().getQueryParameters().getSingleParameter("badge")
+                .filter(LabelKind.BADGE::owns).flatMap(SignInView::badge).ifPresent(this::askForPin);
+    }
+
+    private void askForBadge() {
+        card.head("", "Sign in");
+        card.removeAll();
+        card.instruction("Scan your badge. Without a scanner use the camera, or type what the badge says.");
+        card.actions();
+    }
+
+    private void askForPin(BadgeId badge) {
+        card.head("Badge " + badge, "Your PIN");
+        card.removeAll();
+        KeyPad pad = KeyPad.pin("PIN of badge " + badge, PinRules.DIGITS_MIN);
+        pad.addEnteredListener(entered -> recognise(badge, entered.value()));
+        card.add(pad);
+        card.actions(Action.other("Another badge", pressed -> {
+            card.verdict().clear();
+            askForBadge();
+        }));
+    }
+
+    private void scanned(Scanned scan) {
+        ScanReading reading = Scans.read(scan, clock.now());
+        Optional<Refusal> refusal = Expected.only(LabelKind.BADGE).refuses(reading);
+        if (refusal.isEmpty() && reading instanceof OwnLabel label) {
+            card.verdict().clear();
+            label.badge().ifPresent(this::askForPin);
+        } else {
+            refusal.ifPresent(why -> refuse(List.of(why)));
+        }
+    }
+
+    private void recognise(BadgeId badge, String pin) {
+        switch (signIn.signIn(badge, pin)) {
+            case Recognition.Recognised known -> getUI().ifPresent(ui -> ui.getPage().setLocation("."));
+            case Recognition.NotRecognised not -> refuse(not.refusals());
+        }
+    }
+
+    private void refuse(List<Refusal> refusals) {
+        Explanation why = wording.explain(refusals.getLast());
+        card.verdict().refused(why.word(), why.reason(), why.wayOut());
+    }
+
+    private static Optional<BadgeId> badge(String label) {
+        try {
+            return Optional.of(new BadgeId(label));
+        } catch (IllegalArgumentException noLabel) {
+            return Optional.empty();
+        }
+    }
+}
