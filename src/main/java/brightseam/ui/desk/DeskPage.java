@@ -1,0 +1,108 @@
+package brightseam.ui.desk;
+
+import brightseam.people.Person;
+import brightseam.people.Role;
+import brightseam.ui.parts.DemoMark;
+import brightseam.ui.parts.ScreenFrame;
+import brightseam.ui.parts.VerdictBand;
+import brightseam.words.Wording;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.Nav;
+import com.vaadin.flow.component.html.Paragraph;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** A page of a lead, an inspector or an administrator: frame, ways to the other pages, heading, what was told. */
+@StyleSheet("context://frontend/desk.css")
+public abstract class DeskPage extends Composite<ScreenFrame> {
+
+    private final Desk desk;
+    private final ScreenFrame frame;
+    private final H1 heading;
+    private final Paragraph under = new Paragraph();
+    private final Div body = new Div();
+    private final Told told;
+
+    /** Makes an empty page headed {@code title}. */
+    protected DeskPage(Desk desk, String title) {
+        this.desk = desk;
+        this.heading = new H1(title);
+        this.frame = new ScreenFrame(desk.shopName(),
+                Optional.of(new DemoMark(desk.speed())).filter(mark -> desk.isDemo()), desk.zone());
+        VerdictBand band = new VerdictBand();
+        this.told = new Told(desk, band);
+        Div head = new Div(heading, under);
+        head.addClassName("desk-head");
+        body.addClassName("desk-body");
+        Div page = new Div(ways(), band, head, body);
+        page.addClassName("desk");
+        under.setVisible(false);
+        frame.add(page);
+        frame.wallTime(desk.now().wall());
+        frame.signedIn(desk.person().map(DeskPage::words));
+    }
+
+    @Override
+    protected final ScreenFrame initContent() {
+        return frame;
+    }
+
+    /** Who sits here. */
+    protected final Desk desk() {
+        return desk;
+    }
+
+    /** Where the outcome of an action is told. */
+    protected final Told told() {
+        return told;
+    }
+
+    /** Changes heading and the line under it. */
+    protected final void head(String title, String line) {
+        heading.setText(title);
+        under.setText(line);
+        under.setVisible(!line.isEmpty());
+    }
+
+    /** Replaces what the page shows. */
+    protected final void show(Component... content) {
+        body.removeAll();
+        body.add(content);
+    }
+
+    private Nav ways() {
+        Nav ways = new Nav();
+        ways.addClassName("desk-ways");
+        ways.getElement().setAttribute("aria-label", "Pages");
+        ways.add(Links.to("board", "Board"));
+        if (desk.holds(Role.LEAD)) {
+            ways.add(Links.to("release", "Release"));
+        }
+        if (desk.holds(Role.INSPECTOR)) {
+            ways.add(Links.to("stamp", "Stamp desk"));
+        }
+        if (desk.holds(Role.LEAD, Role.ADMINISTRATOR)) {
+            ways.add(Links.to("shop", "Shop registers"));
+        }
+        if (desk.holds(Role.FABRICATOR)) {
+            ways.add(Links.to("bench", "Bench"));
+        }
+        NativeButton out = new NativeButton("Sign out", pressed -> {
+            desk.signOut();
+            pressed.getSource().getUI().ifPresent(ui -> ui.getPage().setLocation("sign-in"));
+        });
+        out.addClassName("way-out");
+        ways.add(out);
+        return ways;
+    }
+
+    private static String words(Person person) {
+        return person.name() + " · "
+                + person.roles().stream().map(role -> Wording.words(role.name())).collect(Collectors.joining(", "));
+    }
+}

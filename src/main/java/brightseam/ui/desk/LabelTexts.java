@@ -1,0 +1,75 @@
+package brightseam.ui.desk;
+
+import brightseam.bins.Bin;
+import brightseam.kit.Kit;
+import brightseam.line.Station;
+import brightseam.material.Heat;
+import brightseam.people.Person;
+import brightseam.scan.Label;
+import brightseam.scan.OwnLabel;
+import brightseam.traveller.Traveller;
+import brightseam.ui.parts.Words;
+import brightseam.words.Wording;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What labels say beside their symbol. */
+public final class LabelTexts {
+
+    private static final int TITLE_MAX = 40;
+    private static final int LINE_MAX = 60;
+
+    private LabelTexts() {}
+
+    /** The label of a traveller: what the pieces are, how many, of which heat, for which kit. */
+    public static Label of(Traveller traveller, boolean demo) {
+        return label(OwnLabel.of(traveller.id()), traveller.part().description(), demo,
+                traveller.part().partNumber() + " rev " + traveller.part().drawingRevision(),
+                Words.count(traveller.pieces().size(), "piece", "pieces") + " · heat " + traveller.heat(),
+                "kit " + traveller.kit() + " · " + traveller.procedure().label());
+    }
+
+    /** The label of a bin: its class. */
+    public static Label of(Bin bin, boolean demo) {
+        String capacity = bin.capacity().map(count -> "at most " + Words.count(count, "traveller", "travellers"))
+                .orElse("no limit set");
+        return label(OwnLabel.of(bin.id()), upper(bin.binClass().name()), demo, capacity,
+                bin.binClass().isClean() ? "cleaned parts only, gloves on" : "not for cleaned parts");
+    }
+
+    /** The label of a station. */
+    public static Label of(Station station, boolean demo) {
+        return label(OwnLabel.of(station.id()), station.title(), demo, Wording.words(station.stationClass()));
+    }
+
+    /** The label of a heat: grade, form, size, certificate. */
+    public static Label of(Heat heat, boolean demo) {
+        return label(OwnLabel.of(heat.id()), "Grade " + heat.grade() + " " + heat.form(), demo,
+                heat.dimensions(), heat.maker(), "certificate " + heat.certificateNumber());
+    }
+
+    /** A badge; the PIN is nowhere on it. */
+    public static Label of(Person person, boolean demo) {
+        return label(OwnLabel.of(person.badge()), person.name(), demo, person.roles().stream()
+                .map(role -> Wording.words(role.name())).collect(Collectors.joining(", ")));
+    }
+
+    /** The card of a kit. */
+    public static Label of(Kit kit, boolean demo) {
+        return label(OwnLabel.of(kit.id()), kit.title(), demo, Words.count(kit.lines().size(), "line", "lines"));
+    }
+
+    private static Label label(OwnLabel own, String title, boolean demo, String... lines) {
+        return new Label(own, cut(title, TITLE_MAX), List.of(lines).stream().map(line -> cut(line, LINE_MAX)).toList(),
+                demo);
+    }
+
+    private static String cut(String text, int lengthMax) {
+        return text.length() <= lengthMax ? text : text.substring(0, lengthMax - 1) + "…";
+    }
+
+    private static String upper(String name) {
+        return Wording.words(name).toUpperCase(Locale.ROOT);
+    }
+}
