@@ -15,6 +15,7 @@ public final class Left extends Component {
 
     /** Makes it; {@code left} is shop time from now, negative where it is past. */
     public Left(Duration left, double speed) {
+        getElement().setText(Words.distance(Instant.EPOCH.plus(left), Instant.EPOCH));
         show(left, speed);
     }
 
@@ -23,7 +24,6 @@ public final class Left extends Component {
         getElement().setAttribute("left-ms", String.valueOf(left.toMillis()));
         getElement().setAttribute("speed", String.valueOf(speed));
         getElement().setAttribute("run", String.valueOf(++run));
-        getElement().setAttribute("fallback", Words.distance(Instant.EPOCH.plus(left), Instant.EPOCH));
     }
 
     @Override
