@@ -1,0 +1,45 @@
+package brightseam.report;
+
+import brightseam.kernel.BadgeId;
+import brightseam.kernel.Origin;
+import brightseam.procedure.Vocabulary;
+import brightseam.words.Wording;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the record names and does not hold itself.
+ *
+ * @param names printed names by badge, as registered now; signatures carry their own
+ * @param heat the metal, where its label is registered
+ * @param approval of the revision that the traveller follows
+ * @param vocabulary units, cautions and gloves in words
+ * @param wording sentences for refusals
+ */
+public record Lookups(Map<BadgeId, String> names, Optional<HeatDetails> heat, Optional<Approval> approval,
+        Vocabulary vocabulary, Wording wording) {
+
+    /** Copies the map. */
+    public Lookups {
+        names = Map.copyOf(names);
+    }
+
+    /** The person with {@code badge}; the badge itself where it is not registered. */
+    public Who who(BadgeId badge) {
+        return new Who(badge, badge.equals(Origin.SHOP) ? "the shop's server"
+                : names.getOrDefault(badge, badge.value()));
+    }
+
+    /** The symbol of a unit, the key itself where the table does not have it; empty for a look. */
+    String symbol(String unit) {
+        return Optional.ofNullable(vocabulary.units().get(unit)).map(Vocabulary.Unit::symbol).orElse(unit);
+    }
+
+    String caution(String key) {
+        return Optional.ofNullable(vocabulary.cautions().get(key)).map(Vocabulary.Caution::title).orElse(key);
+    }
+
+    String gloves(String key) {
+        return Optional.ofNullable(vocabulary.gloves().get(key)).map(Vocabulary.Glove::name).orElse(key);
+    }
+}
