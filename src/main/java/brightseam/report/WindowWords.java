@@ -1,0 +1,21 @@
+package brightseam.report;
+
+import brightseam.words.Wording;
+
+/** A stretch of the clean window in words. */
+public final class WindowWords {
+
+    private WindowWords() {}
+
+    /** How and in which bin the pieces were kept. */
+    public static String kept(WindowSpan span) {
+        return (span.opens() ? "window opened, " : "") + Phrases.handling(span.handling())
+                + span.bin().map(bin -> " (" + bin + ")").orElse("");
+    }
+
+    /** What came of the window at the end of the stretch; empty while it runs. */
+    public static String then(WindowSpan span) {
+        return span.end().map(Phrases::windowEnd)
+                .or(() -> span.left().map(left -> Wording.duration(left) + " left if kept so")).orElse("");
+    }
+}

@@ -1,0 +1,99 @@
+package brightseam.report.shell;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/**
+ * XHTML as a tree that is never parsed: what people wrote is put in as text nodes, so nothing in it can become markup.
+ */
+final class Sheet {
+
+    private static final String STYLE = "/report/record.css";
+    /** What XML 1.0 has no place for (section 2.2), and control characters that no printer shows. */
+    private static final String UNPRINTABLE = "[\\p{Cc}&&[^\\n]]|[\\ufffe\\uffff]|\\p{Cs}";
+
+    private final Document document;
+    private final Element body;
+
+    Sheet(String title) {
+        try {
+            document = DocumentBuilderFactory.newDefaultInstance().newDocumentBuilder().newDocument();
+        } catch (ParserConfigurationException impossible) {
+            throw new IllegalStateException("every Java platform builds documents", impossible);
+        }
+        Element html = document.createElement("html");
+        document.appendChild(html);
+        Element head = add(html, "head", "");
+        write(add(head, "title", ""), title);
+        write(add(head, "style", ""), style());
+        body = add(html, "body", "");
+    }
+
+    Document document() {
+        return document;
+    }
+
+    Element body() {
+        return body;
+    }
+
+    Element add(Element parent, String tag, String cssClass) {
+        Element child = document.createElement(tag);
+        if (!cssClass.isEmpty()) {
+            child.setAttribute("class", cssClass);
+        }
+        parent.appendChild(child);
+        return child;
+    }
+
+    Element add(Element parent, String tag, String cssClass, String text) {
+        Element child = add(parent, tag, cssClass);
+        write(child, text);
+        return child;
+    }
+
+    void write(Element parent, String text) {
+        parent.appendChild(document.createTextNode(text.replaceAll(UNPRINTABLE, "\u25a1")));
+    }
+
+    /** A row of a table of two columns. */
+    void fact(Element table, String name, String value) {
+        Element row = add(table, "tr", "");
+        add(row, "th", "", name);
+        add(row, "td", "", value);
+    }
+
+    /** A table with a head that is repeated on every page. */
+    Element table(Element parent, String cssClass, List<String> heads) {
+        Element table = add(parent, "table", cssClass);
+        Element row = add(add(table, "thead", ""), "tr", "");
+        heads.forEach(head -> add(row, "th", "", head));
+        return add(table, "tbody", "");
+    }
+
+    void row(Element tbody, List<String> cells) {
+        Element row = add(tbody, "tr", "");
+        cells.forEach(cell -> add(row, "td", "", cell));
+    }
+
+    /** Where something lies on a drawing, in percent of its width. */
+    static String left(double percent) {
+        return String.format(Locale.ROOT, "left: %.2f%%;", Math.clamp(percent, 0, 100));
+    }
+
+    private static String style() {
+        try (InputStream css = Sheet.class.getResourceAsStream(STYLE)) {
+            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(STYLE, unreadable);
+        }
+    }
+}
