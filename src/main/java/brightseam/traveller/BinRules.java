@@ -43,7 +43,8 @@ final class BinRules {
         return traveller.placement()
                 .map(where -> Rules.check()
                         .refuseIf(where.closed(), () -> new TravellerRefusal.BinIsClosed(where.bin()))
-                        .<TravellerEvent>acceptWith(() -> List.of(new TravellerEvent.BinClosed(c.origin(), where.bin()))))
+                        .<TravellerEvent>acceptWith(() ->
+                                List.of(new TravellerEvent.BinClosed(c.origin(), where.bin()))))
                 .orElseGet(this::inNoBin);
     }
 
@@ -51,7 +52,8 @@ final class BinRules {
         return traveller.placement()
                 .map(where -> Rules.check()
                         .refuseIf(!where.closed(), () -> new TravellerRefusal.BinIsOpen(where.bin()))
-                        .<TravellerEvent>acceptWith(() -> List.of(new TravellerEvent.BinOpened(c.origin(), where.bin()))))
+                        .<TravellerEvent>acceptWith(() ->
+                                List.of(new TravellerEvent.BinOpened(c.origin(), where.bin()))))
                 .orElseGet(this::inNoBin);
     }
 

@@ -74,9 +74,18 @@ class DurabilityTest {
             assertThat(sign(shop, append("T-1", 1, "deburr"))).isInstanceOf(Appended.NotStored.class);
             assertThat(sign(shop, append("T-2", 0, "cut"))).isInstanceOf(Appended.NotStored.class);
             FragileDisk.full = false;
-            assertThat(sign(shop, append("T-1", 1, "deburr"))).isInstanceOf(Appended.Stored.class);
+            assertThat(signAgainUntilStored(shop, append("T-1", 1, "deburr"))).isInstanceOf(Appended.Stored.class);
             assertThat(shop.lastPosition()).isEqualTo(2);
         }
+    }
+
+    /** H2 closes a store that met a full disk in its own time; until it is open again the answer is: not stored. */
+    private static Appended signAgainUntilStored(TestLedger shop, Append append) {
+        Appended answer = sign(shop, append);
+        for (int again = 1; again < 50 && answer instanceof Appended.NotStored; again++) {
+            answer = sign(shop, append);
+        }
+        return answer;
     }
 
     @Test

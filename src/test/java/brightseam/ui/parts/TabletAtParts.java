@@ -115,7 +115,8 @@ abstract class TabletAtParts {
         int width = page.viewportSize().width;
         int height = page.viewportSize().height;
         page.screenshot(new Page.ScreenshotOptions()
-                .setFullPage(true).setPath(Path.of("target/screenshots/parts-%s-%dx%d.png".formatted(name, width, height))));
+                .setFullPage(true)
+                .setPath(Path.of("target/screenshots/parts-%s-%dx%d.png".formatted(name, width, height))));
     }
 
     final void targets(String within) {
