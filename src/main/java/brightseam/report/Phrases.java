@@ -105,6 +105,7 @@ public final class Phrases {
     public static String cause(Cause cause) {
         return switch (cause) {
             case HOLD_OVERRUN -> "hold over its maximum";
+            case HOLD_CUT_SHORT -> "hold cut short";
             case GAP_EXCEEDED -> "next step begun too late";
             case READING_OUT_OF_LIMITS -> "reading out of limits";
             case INSPECTION_REJECTED -> "rejected at inspection";

@@ -110,7 +110,7 @@ final class TroubleTelling {
             case HOLD_OVERRUN, GAP_EXCEEDED -> DURATION.matcher(e.text()).replaceAll(found ->
                     Wording.duration(Duration.parse(found.group())));
             case READING_OUT_OF_LIMITS -> reading(step, e.text());
-            case INSPECTION_REJECTED, REPORTED -> e.text();
+            case HOLD_CUT_SHORT, INSPECTION_REJECTED, REPORTED -> e.text();
         };
     }
 

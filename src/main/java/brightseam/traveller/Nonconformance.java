@@ -32,6 +32,8 @@ public record Nonconformance(
     public enum Cause {
         /** A hold lasted longer than its maximum. */
         HOLD_OVERRUN,
+        /** The pieces were taken out before the hold's minimum. Only rework or scrap answers that. */
+        HOLD_CUT_SHORT,
         /** The next step began later than the gap allows. */
         GAP_EXCEEDED,
         /** A reading lay outside its limits. */

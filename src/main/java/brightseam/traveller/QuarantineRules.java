@@ -13,6 +13,7 @@ import brightseam.traveller.TravellerEvent.WindowEnded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reports, dispositions and returns. */
 final class QuarantineRules {
@@ -63,6 +64,7 @@ final class QuarantineRules {
                                 c.disposition().roles().stream().sorted().toList()))
                 .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
                 .refuseIf(!returnFits(open.get(), c), () -> new TravellerRefusal.ReturnNotAllowed(returns(open.get())))
+                .refuseIf(waives(open.get(), c), () -> new TravellerRefusal.HoldCannotBeWaived(open.get().step()))
                 .refuseFor(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
                 .refuseFor(c.returnTo().flatMap(back -> course.gap().map(gap ->
                         new TravellerRefusal.NotThisStepYet(back, gap.to()))))
@@ -71,10 +73,16 @@ final class QuarantineRules {
 
     /** Steps that a rework of {@code nc} may return to, out of those that the procedure names: begun, or at hand. */
     List<StepId> returns(Nonconformance nc) {
-        return procedure.step(nc.step()).reworkTo().stream()
+        Stream<StepId> again = nc.cause() == Nonconformance.Cause.HOLD_CUT_SHORT ? Stream.of(nc.step()) : Stream.of();
+        return Stream.concat(procedure.step(nc.step()).reworkTo().stream(), again).distinct()
                 .filter(step -> traveller.runs().containsKey(step)
                         || traveller.currentStep().filter(step::equals).isPresent())
                 .toList();
+    }
+
+    private static boolean waives(Nonconformance nc, Decide c) {
+        return nc.cause() == Nonconformance.Cause.HOLD_CUT_SHORT
+                && (c.disposition() == Disposition.USE_AS_IS || c.disposition() == Disposition.REPAIR);
     }
 
     private boolean returnFits(Nonconformance nc, Decide c) {

@@ -149,11 +149,20 @@ final class SignRules {
             refusals.add(new TravellerRefusal.HoldNotBegun(step.id()));
         } else if (run.isHolding()) {
             refusals.add(new TravellerRefusal.HoldStillRunning(step.id()));
+        } else {
+            cutShort(step, run).ifPresent(refusals::add);
         }
         ReadingRules readings = new ReadingRules(traveller, procedure);
         step.readings().stream().filter(spec -> readings.isDue(run, spec))
                 .forEach(spec -> refusals.add(new TravellerRefusal.ReadingMissing(step.id(), spec.id())));
         return refusals;
+    }
+
+    private static Optional<TravellerRefusal> cutShort(Step step, StepRun run) {
+        return step.hold().flatMap(hold -> run.holdEndedAt()
+                .filter(ended -> ended.isBefore(Course.earliestEnd(hold, run)))
+                .map(ended -> new TravellerRefusal.HoldNotElapsed(step.id(), run.holdBegunAt().orElseThrow(),
+                        Course.earliestEnd(hold, run), ended)));
     }
 
     private Optional<TravellerRefusal> outOfTurn(Step step) {

@@ -9,6 +9,7 @@ import brightseam.procedure.Procedure;
 import brightseam.procedure.Step;
 import brightseam.procedure.StepKind;
 import brightseam.traveller.TravellerCommand.BeginHold;
+import brightseam.traveller.TravellerCommand.CutHoldShort;
 import brightseam.traveller.TravellerCommand.EndHold;
 import brightseam.traveller.TravellerCommand.StartStep;
 import brightseam.traveller.TravellerEvent.HoldBegun;
@@ -102,6 +103,25 @@ final class StepRules {
                 .refuseFor(run.holdEndedAt().map(at -> new TravellerRefusal.HoldAlreadyEnded(step.id(), at)))
                 .refuseFor(tooEarly(step, run, c.origin().at()))
                 .acceptWith(() -> List.of(new TravellerEvent.HoldEnded(c.origin(), step.id())));
+    }
+
+    /** Out before the minimum: allowed at any time, never in silence, and no signature follows from it. */
+    Decision<TravellerEvent> cutHoldShort(CutHoldShort c) {
+        Optional<StepRun> running = traveller.run(c.step()).filter(StepRun::isHolding);
+        if (running.isEmpty()) {
+            return Decision.refused(List.of(new TravellerRefusal.HoldNotBegun(c.step())));
+        }
+        StepRun run = running.get();
+        Moment earliest = Course.earliestEnd(procedure.step(c.step()).hold().orElseThrow(), run);
+        return Rules.check()
+                .refuseIf(!c.origin().at().isBefore(earliest),
+                        () -> new TravellerRefusal.HoldLongEnough(c.step(), earliest))
+                .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .acceptWith(() -> List.of(
+                        new TravellerEvent.NonconformanceOpened(c.origin(), traveller.nextNonconformance(),
+                                Nonconformance.Cause.HOLD_CUT_SHORT, run.step(), run.pass(), traveller.pieces(),
+                                c.reason(), Optional.empty()),
+                        new TravellerEvent.HoldEnded(c.origin(), c.step())));
     }
 
     private static Optional<TravellerRefusal> tooEarly(Step step, StepRun run, Moment now) {

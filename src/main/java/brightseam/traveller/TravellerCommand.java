@@ -56,6 +56,9 @@ public sealed interface TravellerCommand {
     /** End the step's hold. */
     record EndHold(Origin origin, StepId step) implements TravellerCommand {}
 
+    /** Take the pieces out before the hold's minimum, because something worse would happen: quarantine. */
+    record CutHoldShort(Origin origin, StepId step, String reason) implements TravellerCommand {}
+
     /** Write down a value. */
     record TakeReading(Origin origin, StepId step, String reading, BigDecimal value) implements TravellerCommand {}
 

@@ -71,6 +71,7 @@ public final class TravellerDecider {
             case StartStep c -> steps.start(c);
             case BeginHold c -> steps.beginHold(c);
             case EndHold c -> steps.endHold(c);
+            case CutHoldShort c -> steps.cutHoldShort(c);
             case TakeReading c -> readings.take(c);
             case CorrectReading c -> readings.correct(c);
             case SignStep c -> signing.sign(c);

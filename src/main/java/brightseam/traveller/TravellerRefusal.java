@@ -154,6 +154,16 @@ public sealed interface TravellerRefusal extends Refusal {
         @Override public String code() { return "hold-not-elapsed"; }
     }
 
+    /** The minimum is over, so nothing is cut short. */
+    record HoldLongEnough(StepId step, Moment earliestEnd) implements TravellerRefusal {
+        @Override public String code() { return "hold-long-enough"; }
+    }
+
+    /** A hold that was cut short is done again, or its pieces are scrapped; nobody can waive it. */
+    record HoldCannotBeWaived(StepId step) implements TravellerRefusal {
+        @Override public String code() { return "hold-cannot-be-waived"; }
+    }
+
     /** It still runs. */
     record HoldStillRunning(StepId step) implements TravellerRefusal {
         @Override public String code() { return "hold-still-running"; }

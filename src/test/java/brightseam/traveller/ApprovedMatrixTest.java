@@ -115,6 +115,7 @@ class ApprovedMatrixTest {
         commands.put("start acid rinse", shop -> shop.ask.start("acid-rinse"));
         commands.put("begin hold", shop -> shop.ask.beginHold(step(shop)));
         commands.put("end hold", shop -> shop.ask.endHold(step(shop)));
+        commands.put("cut hold short", shop -> shop.ask.cutHoldShort(step(shop)));
         commands.put("read", shop -> shop.ask.read(step(shop), reading(shop), "1"));
         commands.put("correct", shop -> shop.ask.correct("cut", "length", "99.7", Commands.LEAD));
         commands.put("sign", shop -> shop.ask.sign(step(shop), Commands.LEAD));

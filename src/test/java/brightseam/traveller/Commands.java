@@ -74,6 +74,10 @@ final class Commands {
         return new StartStep(by(FABRICATOR), new StepId(step), station, cautionsRead, glovesOn, List.of(), List.of());
     }
 
+    CutHoldShort cutHoldShort(String step) {
+        return new CutHoldShort(by(FABRICATOR), new StepId(step), "hoist alarm");
+    }
+
     BeginHold beginHold(String step) {
         return new BeginHold(by(FABRICATOR), new StepId(step));
     }

@@ -40,6 +40,33 @@ class HoldsAndGapsTest {
     }
 
     @Test
+    void pieces_that_must_come_out_early_come_out_into_quarantine_and_are_still_rinsed() {
+        pickling().passes(ofSeconds(10)).when(ask -> ask.cutHoldShort("pickle"))
+                .thenEvents(NonconformanceOpened.class, HoldEnded.class)
+                .when(ask -> ask.start("acid-rinse")).thenEvents(StepStarted.class, HoldBegun.class);
+    }
+
+    @Test
+    void a_hold_cut_short_is_never_waived_but_done_again() {
+        Shop shop = pickling().passes(ofSeconds(10)).does(ask -> ask.cutHoldShort("pickle"))
+                .does(ask -> ask.start("acid-rinse")).passes(ofMinutes(5)).does(ask -> ask.endHold("acid-rinse"));
+        shop.when(ask -> ask.decide(1, Disposition.USE_AS_IS, Commands.INSPECTOR)).thenRefused("hold-cannot-be-waived")
+                .when(ask -> ask.decide(1, Disposition.REPAIR, Commands.INSPECTOR))
+                .thenRefused("hold-cannot-be-waived")
+                .when(ask -> ask.sign("pickle", Commands.FABRICATOR))
+                .thenRefused("in-quarantine", "hold-not-elapsed")
+                .when(ask -> ask.rework(1, "pickle", Commands.LEAD))
+                .thenEvents(Dispositioned.class, ReturnedToStep.class);
+    }
+
+    @Test
+    void nothing_is_cut_short_after_the_minimum_or_without_a_reason() {
+        pickling().passes(ofMinutes(1)).when(ask -> ask.cutHoldShort("pickle")).thenRefused("hold-long-enough");
+        pickling().when(ask -> new TravellerCommand.CutHoldShort(
+                ask.by(Commands.FABRICATOR), new StepId("pickle"), " ")).thenRefused("reason-missing");
+    }
+
+    @Test
     void exactly_the_maximum_is_in_order() {
         pickling().passes(ofMinutes(3)).when(ask -> ask.endHold("pickle")).thenEvents(HoldEnded.class);
     }

@@ -148,7 +148,8 @@ final class RandomShift {
             case NextAction.Read next ->
                     ask.read(next.step().id().value(), next.reading().id(), value(next.reading(), 6));
             case NextAction.BeginHold next -> ask.beginHold(next.step().id().value());
-            case NextAction.Holding next -> ask.endHold(next.step().id().value());
+            case NextAction.Holding next -> random.nextInt(25) == 0 ? ask.cutHoldShort(next.step().id().value())
+                    : ask.endHold(next.step().id().value());
             case NextAction.Sign next -> ask.sign(next.step().id().value(), Commands.LEAD);
             case NextAction.AwaitStamp next -> inspect(traveller, next.step());
             case NextAction.AwaitDisposition next -> decide(one(next.open()),

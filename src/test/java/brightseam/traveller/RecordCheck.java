@@ -36,6 +36,7 @@ final class RecordCheck {
     private final Set<StepId> signed = new LinkedHashSet<>();
     private final Map<StepId, Moment> holdBegun = new HashMap<>();
     private final Map<StepId, Moment> holdEnded = new HashMap<>();
+    private final Set<StepId> cutShort = new HashSet<>();
     private final Map<StepId, Moment> signedAt = new HashMap<>();
     private final Map<String, Boolean> inLimits = new HashMap<>();
     private final Set<StepId> excused = new HashSet<>();
@@ -164,7 +165,7 @@ final class RecordCheck {
     private void holdEnds(HoldEnded e) {
         Hold hold = procedure.step(e.step()).hold().orElseThrow();
         Duration lasted = elapsed(holdBegun.get(e.step()), e.at());
-        rule(lasted.compareTo(hold.minimum()) >= 0, "hold too short", e);
+        rule(lasted.compareTo(hold.minimum()) >= 0 || cutShort.contains(e.step()), "hold too short", e);
         boolean tooLong = hold.maximum().filter(longest -> lasted.compareTo(longest) > 0).isPresent();
         rule(!tooLong || overruns.containsValue(e.step()), "overrun without a nonconformance", e);
         rule(tooLong || !overruns.containsValue(e.step()), "overrun that was none", e);
@@ -200,7 +201,8 @@ final class RecordCheck {
         rule(signed.size() == place && !signed.contains(id), "signed out of order", event);
         rule(open.isEmpty(), "signed in quarantine", event);
         rule(begun.contains(id), "signed without being begun", event);
-        rule(step.hold().isEmpty() || holdEnded.containsKey(id), "signed without its hold", event);
+        rule(step.hold().isEmpty() || holdEnded.containsKey(id) && !cutShort.contains(id), "signed without its hold",
+                event);
         step.readings().forEach(spec -> {
             Boolean good = inLimits.get(id + "/" + spec.id());
             rule(good != null, "signed without a reading", event);
@@ -246,6 +248,9 @@ final class RecordCheck {
             rule(!overruns.containsValue(e.step()), "one overrun opened twice", e);
             overruns.put(e.number(), e.step());
         }
+        if (e.cause() == Nonconformance.Cause.HOLD_CUT_SHORT) {
+            cutShort.add(e.step());
+        }
         if (e.cause() == Nonconformance.Cause.READING_OUT_OF_LIMITS) {
             outOfLimits.add(e.step());
         }
@@ -273,6 +278,7 @@ final class RecordCheck {
         gone.forEach(step -> {
             holdBegun.remove(step);
             holdEnded.remove(step);
+            cutShort.remove(step);
             signedAt.remove(step);
             overruns.values().removeIf(step::equals);
             excused.remove(step);

@@ -96,6 +96,13 @@ public class TravellerActions {
                 (origin, card) -> new TravellerCommand.EndHold(origin, step));
     }
 
+    /** Takes the pieces out before the hold of {@code step} is over, because something worse would happen: quarantine. */
+    public Outcome<List<Traveller>> cutHoldShort(
+            Actor actor, Collection<TravellerId> ids, StepId step, String reason) {
+        return transactions.run(actor, "cut hold short", ids,
+                (origin, card) -> new TravellerCommand.CutHoldShort(origin, step, reason));
+    }
+
     /** Writes down one value for the whole load. */
     public Outcome<List<Traveller>> takeReading(
             Actor actor, Collection<TravellerId> ids, StepId step, String reading, BigDecimal value) {

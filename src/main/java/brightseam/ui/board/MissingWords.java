@@ -69,6 +69,7 @@ final class MissingWords {
         String step = title(card, open.step());
         return switch (open.cause()) {
             case HOLD_OVERRUN -> step + " overrun";
+            case HOLD_CUT_SHORT -> step + " cut short";
             case GAP_EXCEEDED -> "too long before " + step;
             case READING_OUT_OF_LIMITS -> step + ", reading out of limits";
             case INSPECTION_REJECTED -> step + " rejected: " + open.text();
