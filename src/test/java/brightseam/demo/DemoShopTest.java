@@ -1,15 +1,24 @@
 package brightseam.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import brightseam.browser.ShopServer;
+import brightseam.kernel.HeatId;
 import brightseam.kernel.Moment;
+import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
+import brightseam.kernel.shell.DemoClock;
 import brightseam.kernel.shell.ShopClock;
+import brightseam.ledger.Entry;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Rebuild;
 import brightseam.people.shell.FirstRun;
 import brightseam.people.shell.People;
+import brightseam.scan.Label;
+import brightseam.scan.LabelKind;
+import brightseam.scan.RawScan;
+import brightseam.scan.ScanParser;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Nonconformance.Cause;
@@ -21,16 +30,22 @@ import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.Travellers;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.NoSuchBeanDefinitionException;
 
 class DemoShopTest {
 
     private static final int ENTRIES_MAX = 100_000;
+
+    private static final LocalDate TODAY = LocalDate.of(2030, 1, 1);
 
     private static ShopServer shop;
     private static Moment start;
@@ -106,12 +121,64 @@ class DemoShopTest {
     }
 
     @Test
+    void a_second_start_keeps_everything_and_adds_no_second_past() {
+        List<Entry> before = shop.bean(Ledger.class).readAllAfter(0, ENTRIES_MAX);
+        List<TravellerId> labels = labels();
+        shop.restart();
+        assertThat(shop.bean(Ledger.class).readAllAfter(0, before.size())).isEqualTo(before);
+        assertThat(labels()).isEqualTo(labels);
+        assertThat(shop.bean(ShopClock.class).now()).isGreaterThan(start);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"TUBE", "FITTING", "FILLER"})
+    void the_automatic_fabricator_takes_a_lot_of_each_procedure_from_release_to_closed(String procedure) {
+        HeatId heat = procedure.equals("FITTING") ? DemoHeat.FITTING_BAR : DemoHeat.LEG_TUBE;
+        TravellerId lot = shop.bean(Lots.class).release(Today.MIXED,
+                List.of(new Lots.Lot("HDF-9000-01", "Lot of a test", 3, heat, procedure))).getFirst();
+        Story story = shop.bean(Story.class);
+        story.advance(lot, new StepId("solvent-wipe"));
+        assertThat(shop.bean(Travellers.class).find(lot).orElseThrow().next())
+                .isInstanceOfSatisfying(NextAction.Begin.class, begin ->
+                        assertThat(begin.step().id()).isEqualTo(new StepId("solvent-wipe")));
+        story.finish(lot);
+        Card end = shop.bean(Travellers.class).find(lot).orElseThrow();
+        assertThat(end.traveller().phase()).isEqualTo(Phase.CLOSED);
+        assertThat(end.traveller().nonconformances()).isEmpty();
+    }
+
+    @Test
+    void the_greeting_names_every_badge_with_its_pin() {
+        String words = DemoGreeting.words(10);
+        assertThat(words).contains("DEMO SHOP", "invented data", "simulated clock \u00d710");
+        for (DemoPerson person : DemoPerson.values()) {
+            assertThat(words).contains(person.badge().value(), person.pin(), person.fullName());
+        }
+    }
+
+    @Test
+    void every_label_of_the_demo_can_be_typed_and_is_marked() {
+        List<Label> labels = shop.bean(DemoLabels.class).all();
+        assertThat(labels).extracting(label -> label.own().kind()).contains(LabelKind.values());
+        assertThat(labels).allSatisfy(label -> {
+            assertThat(label.demo()).isTrue();
+            assertThat(ScanParser.standard().parse(RawScan.typed(label.own().printed()), TODAY)).isEqualTo(label.own());
+        });
+    }
+
+    @Test
     void a_shop_of_one_s_own_starts_with_nobody_and_nothing() {
         try (ShopServer empty = ShopServer.empty()) {
+            assertThatThrownBy(() -> empty.bean(DemoGreeting.class)).isInstanceOf(NoSuchBeanDefinitionException.class);
+            assertThatThrownBy(() -> empty.bean(DemoClock.class)).isInstanceOf(NoSuchBeanDefinitionException.class);
             assertThat(empty.bean(Ledger.class).readAllAfter(0, 10)).isEmpty();
             assertThat(empty.bean(FirstRun.class).isNeeded()).isTrue();
             assertThat(empty.bean(People.class).all()).isEmpty();
         }
+    }
+
+    private static List<TravellerId> labels() {
+        return shop.bean(Travellers.class).notEnded().stream().map(Card::id).toList();
     }
 
     private static List<TravellerEvent> record() {
