@@ -56,23 +56,6 @@ public final class Wording {
                 .distinct().toList();
     }
 
-    /** A duration as people write it: {@code 12 min 05 s}, {@code 3 h 10 min}, {@code 2 d 4 h}. */
-    public static String duration(Duration duration) {
-        Duration length = duration.abs();
-        String sign = duration.isNegative() ? "minus " : "";
-        if (length.toDays() > 0) {
-            return sign + length.toDays() + " d " + length.toHoursPart() + " h";
-        }
-        if (length.toHours() > 0) {
-            return sign + length.toHours() + " h " + "%02d min".formatted(length.toMinutesPart());
-        }
-        if (length.toMinutes() > 0) {
-            return sign + length.toMinutes() + " min" + (length.toSecondsPart() > 0
-                    ? " %02d s".formatted(length.toSecondsPart()) : "");
-        }
-        return sign + length.toSeconds() + " s";
-    }
-
     /** A code word as people write it: {@code CLEAN_BIN} and {@code clean-bin} as {@code clean bin}. */
     public static String words(String code) {
         return code.toLowerCase(Locale.ROOT).replace('_', ' ').replace('-', ' ');
@@ -87,7 +70,7 @@ public final class Wording {
         return switch (place.group(2)) {
             case null -> value;
             case "time" -> CLOCK.format(Instant.parse(value).atZone(zone));
-            case "duration" -> duration(Duration.parse(value));
+            case "duration" -> Words.duration(Duration.parse(value));
             case "or" -> or(value);
             default -> words(value);
         };

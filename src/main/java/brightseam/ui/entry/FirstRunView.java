@@ -12,6 +12,7 @@ import brightseam.ui.parts.WorkCard;
 import brightseam.words.Explanation;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextField;
@@ -25,6 +26,7 @@ import com.vaadin.flow.server.auth.AnonymousAllowed;
 @Route("first-run")
 @PageTitle("First administrator")
 @AnonymousAllowed
+@StyleSheet("context://frontend/bench.css")
 class FirstRunView extends Composite<ScreenFrame> implements BeforeEnterObserver {
 
     private final FirstRun firstRun;

@@ -9,6 +9,7 @@ import brightseam.ui.parts.ScreenFrame;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.PageTitle;
@@ -20,6 +21,7 @@ import java.util.List;
 @Route("")
 @PageTitle("Brightseam")
 @PermitAll
+@StyleSheet("context://frontend/bench.css")
 class HomeView extends Composite<ScreenFrame> implements BeforeEnterObserver {
 
     private final SignIn signIn;

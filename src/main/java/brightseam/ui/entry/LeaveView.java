@@ -10,6 +10,7 @@ import brightseam.ui.parts.ScreenFrame;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
@@ -20,6 +21,7 @@ import java.util.List;
 @Route("leave")
 @PageTitle("Hand over or sign out")
 @PermitAll
+@StyleSheet("context://frontend/bench.css")
 class LeaveView extends Composite<ScreenFrame> {
 
     private final SignIn signIn;

@@ -20,6 +20,7 @@ import brightseam.ui.parts.WorkCard;
 import brightseam.words.Explanation;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.PageTitle;
@@ -32,6 +33,7 @@ import java.util.Optional;
 @Route("sign-in")
 @PageTitle("Sign in")
 @AnonymousAllowed
+@StyleSheet("context://frontend/bench.css")
 class SignInView extends Composite<ScreenFrame> implements BeforeEnterObserver {
 
     private final SignIn signIn;

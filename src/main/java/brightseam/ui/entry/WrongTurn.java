@@ -4,8 +4,10 @@ import brightseam.ui.parts.Action;
 import brightseam.ui.parts.ScreenFrame;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Composite;
+import com.vaadin.flow.component.dependency.StyleSheet;
 
 /** A page instead of the one that was asked for: what happened and what to do. */
+@StyleSheet("context://frontend/bench.css")
 abstract class WrongTurn extends Composite<ScreenFrame> {
 
     private final Frames frames;

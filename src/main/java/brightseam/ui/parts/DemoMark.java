@@ -1,5 +1,7 @@
 package brightseam.ui.parts;
 
+import brightseam.words.Words;
+
 /**
  * The mark that everything in a demo shop carries.
  *

@@ -1,6 +1,7 @@
 package brightseam.ui.parts;
 
 import brightseam.procedure.Hold;
+import brightseam.words.Words;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Stream;

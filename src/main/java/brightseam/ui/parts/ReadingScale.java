@@ -1,6 +1,7 @@
 package brightseam.ui.parts;
 
 import brightseam.kernel.Limits;
+import brightseam.words.Words;
 import java.math.BigDecimal;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;

@@ -1,4 +1,4 @@
-package brightseam.ui.parts;
+package brightseam.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package brightseam.ui.parts;
+package brightseam.words;
 
 import brightseam.kernel.Limits;
 import java.math.BigDecimal;
@@ -20,18 +20,20 @@ public final class Words {
 
     private Words() {}
 
-    /** {@code 45 s}, {@code 12 min 05 s}, {@code 2 h 05 min}, {@code 3 d 4 h}, rounded down; {@code −} below zero. */
+    /** {@code 45 s}, {@code 12 min 05 s}, {@code 12 min}, {@code 2 h 05 min}, {@code 3 d 4 h}; rounded down. */
     public static String duration(Duration duration) {
         String sign = duration.isNegative() ? "−" : "";
         Duration length = duration.abs();
         if (length.toDays() > 0) {
-            return sign + length.toDays() + " d " + length.toHoursPart() + " h";
+            return sign + length.toDays() + " d" + (length.toHoursPart() > 0 ? " " + length.toHoursPart() + " h" : "");
         }
         if (length.toHours() > 0) {
-            return sign + "%d h %02d min".formatted(length.toHours(), length.toMinutesPart());
+            return sign + length.toHours() + " h"
+                    + (length.toMinutesPart() > 0 ? " %02d min".formatted(length.toMinutesPart()) : "");
         }
         if (length.toMinutes() > 0) {
-            return sign + "%d min %02d s".formatted(length.toMinutes(), length.toSecondsPart());
+            return sign + length.toMinutes() + " min"
+                    + (length.toSecondsPart() > 0 ? " %02d s".formatted(length.toSecondsPart()) : "");
         }
         return sign + length.toSeconds() + " s";
     }
@@ -84,7 +86,7 @@ public final class Words {
     }
 
     /** A speed or factor without needless decimals: {@code 10}, {@code 2.5}. */
-    static String plain(double factor) {
+    public static String plain(double factor) {
         return BigDecimal.valueOf(factor).stripTrailingZeros().toPlainString();
     }
 

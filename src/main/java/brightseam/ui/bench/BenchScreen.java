@@ -1,0 +1,157 @@
+package brightseam.ui.bench;
+
+import brightseam.traveller.shell.Actor;
+import brightseam.ui.parts.GapClock;
+import brightseam.ui.parts.HoldClock;
+import brightseam.ui.parts.RunningHold;
+import brightseam.ui.parts.StepStrip;
+import brightseam.ui.parts.WorkCard;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Section;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws the bench: the card or the invitation to scan, and the holds beside it; only what has changed. */
+class BenchScreen extends Div {
+
+    private final BenchServices services;
+    private final Bench bench;
+    private final Actor actor;
+    private final WorkCard card = new WorkCard("", "");
+    private final Section running = new Section();
+    private Optional<Shown> shown = Optional.empty();
+    private List<Holds.Running> runningShown = List.of();
+
+    /** What the card was drawn from. */
+    private record Shown(Optional<BenchCard> card, Optional<Side> side, List<Holds.UnderWay> underWay) {}
+
+    BenchScreen(BenchServices services, Bench bench, Actor actor) {
+        this.services = services;
+        this.bench = bench;
+        this.actor = actor;
+        addClassName("bench-screen");
+        running.addClassName("running-holds");
+        running.getElement().setAttribute("aria-label", "Holds that run");
+        add(card, running);
+    }
+
+    void accepted(Verdict.Accepted verdict) {
+        card.verdict().accepted(verdict.word(), verdict.reason());
+    }
+
+    void refused(Verdict.Refused verdict) {
+        card.verdict().refused(verdict.word(), verdict.reason(), verdict.wayOut());
+    }
+
+    void clear() {
+        card.verdict().clear();
+    }
+
+    void show() {
+        BenchModel model = bench.model();
+        Optional<BenchCard> now = model.card();
+        Shown next = new Shown(now, model.side(), now.isPresent() ? List.of()
+                : Holds.underWay(services.live().all(), actor.badge()));
+        if (!shown.equals(Optional.of(next))) {
+            shown = Optional.of(next);
+            draw(next);
+        }
+        List<Holds.Running> holds = Holds.running(services.live().all(), actor.badge(), model.ids()).stream()
+                .filter(hold -> now.isEmpty() || hold.by().equals(actor.badge())).toList();
+        if (!holds.equals(runningShown)) {
+            runningShown = holds;
+            drawRunning();
+        }
+    }
+
+    private void draw(Shown next) {
+        card.removeAll();
+        card.actions();
+        card.getElement().getClassList().set("idle", next.card().isEmpty());
+        if (next.card().isEmpty()) {
+            idle(next.underWay());
+        } else if (next.side().isPresent()) {
+            Load load = bench.model().load().orElseThrow();
+            new SideFaces(bench, new DoingWriter(services.vocabulary(), ZoneId.systemDefault(), load,
+                    services.clock().now())).draw(card, next.side().get());
+        } else {
+            card(next.card().get());
+        }
+    }
+
+    private void card(BenchCard shows) {
+        card.head(shows.line(), shows.title());
+        Div about = new Div(DoingFaces.words("load", shows.load()), DoingFaces.words("where", shows.where()
+                + shows.window().map(words -> ". " + words + ".").orElse(".")));
+        about.addClassName("about");
+        card.add(about);
+        shows.hurry().ifPresent(hurry -> card.add(new GapClock(hurry.next(), hurry.gap(), hurry.since(),
+                services.clock().now(), services.clock().speed())));
+        if (!shows.instruction().isEmpty() && !(shows.doing() instanceof Doing.Sign)) {
+            card.instruction(shows.instruction());
+        }
+        if (!shows.apart().isEmpty()) {
+            card.add(DoingFaces.lines(shows.apart()));
+        }
+        Optional<Component> main = new DoingFaces(bench, new HoldFace(bench.touched(), services.clock()),
+                services.vocabulary().safetyNotice()).draw(card, shows.doing());
+        List<Component> actions = new ArrayList<>(main.stream().toList());
+        actions.addAll(ways(shows));
+        card.actions(actions.toArray(Component[]::new));
+        card.add(strip(shows));
+    }
+
+    private List<Component> ways(BenchCard shows) {
+        BenchModel model = bench.model();
+        List<Component> ways = new ArrayList<>();
+        shows.hurry().filter(BenchCard.Hurry::passedOver).ifPresent(hurry ->
+                ways.add(bench.way("Go on to " + hurry.next() + " first", model::hurryOn)));
+        model.closedBin().ifPresent(bin ->
+                ways.add(bench.way("Open " + bin, () -> model.side(Optional.of(new Side.OpeningBin())))));
+        if (model.isTouchable()) {
+            ways.add(bench.way("Something touched it", () -> model.side(Optional.of(new Side.Touching()))));
+        }
+        ways.add(bench.way("Report a problem", () -> model.side(Optional.of(
+                new Side.Reporting(Optional.empty(), new java.util.TreeSet<>(), false)))));
+        if (!model.correctable().isEmpty()) {
+            ways.add(bench.way("Correct a reading", () -> model.side(Optional.of(
+                    new Side.Correcting(Optional.empty(), Optional.empty(), Optional.empty(), false)))));
+        }
+        ways.add(bench.way("Put the card away", model::close));
+        return ways;
+    }
+
+    private static StepStrip strip(BenchCard shows) {
+        return new StepStrip(shows.steps().stream().map(mark -> new StepStrip.Stop(mark.number(), mark.title(),
+                StepStrip.State.valueOf(mark.standing().name()))).toList());
+    }
+
+    private void idle(List<Holds.UnderWay> underWay) {
+        card.head("", "Scan a traveller or a bin");
+        card.instruction("The card then shows the one thing to do. Nothing else has to be pressed first.");
+        if (underWay.isEmpty()) {
+            card.add(DoingFaces.words("empty", "Nothing of yours is under way. A released traveller lies with its"
+                    + " pieces: scan it to begin."));
+            return;
+        }
+        Div list = new Div();
+        list.addClassName("under-way");
+        underWay.forEach(work -> list.add(bench.way(work.words(), () -> bench.model().open(work.label()))));
+        card.add(new H2("Your work"), list);
+    }
+
+    private void drawRunning() {
+        running.removeAll();
+        runningShown.forEach(hold -> {
+            HoldClock clock = new HoldClock(new RunningHold(hold.words(), hold.begun(), services.clock().now(),
+                    hold.hold(), services.clock().speed(), "May come out.", "Too long: take them out at once.")).small();
+            Div one = new Div(clock, bench.way("Open " + hold.label(), () -> bench.model().open(hold.label())));
+            one.addClassName("running-hold");
+            running.add(one);
+        });
+    }
+}

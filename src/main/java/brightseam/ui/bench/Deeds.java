@@ -1,0 +1,123 @@
+package brightseam.ui.bench;
+
+import brightseam.kernel.BinId;
+import brightseam.kernel.Refusal;
+import brightseam.kernel.StationId;
+import brightseam.kernel.StepId;
+import brightseam.kernel.TravellerId;
+import brightseam.ledger.NotStoredException;
+import brightseam.ledger.Outcome;
+import brightseam.people.Recognition;
+import brightseam.people.Signer;
+import brightseam.procedure.Step;
+import brightseam.traveller.Traveller;
+import brightseam.traveller.shell.Actor;
+import brightseam.traveller.shell.TravellerActions;
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** Carries out what a person does on a load, and says what became of it. */
+final class Deeds {
+
+    private final BenchServices services;
+    private final Actor actor;
+    private final TravellerActions actions;
+
+    Deeds(BenchServices services, Actor actor) {
+        this.services = services;
+        this.actor = actor;
+        this.actions = services.actions();
+    }
+
+    Verdict put(Collection<TravellerId> ids, BinId bin) {
+        return verdict("Right bin", "In " + bin + " now.", () -> actions.putInBin(actor, ids, bin));
+    }
+
+    Verdict close(BinId bin) {
+        return verdict("Closed", bin + " is closed.", () -> actions.closeBin(actor, bin));
+    }
+
+    Verdict open(BinId bin) {
+        return verdict("Open", bin + " is open: the window in the open counts.", () -> actions.openBin(actor, bin));
+    }
+
+    Verdict start(Collection<TravellerId> ids, Step step, StationId station, boolean confirmed) {
+        return verdict("Right station", "Step " + step.number() + " has begun at " + station + ".",
+                () -> actions.startStep(actor, ids, step.id(), Optional.of(station), confirmed, confirmed));
+    }
+
+    Verdict beginHold(Collection<TravellerId> ids, Step step) {
+        return verdict("Begun", step.title() + ": the clock runs.", () -> actions.beginHold(actor, ids, step.id()));
+    }
+
+    Verdict endHold(Collection<TravellerId> ids, Step step) {
+        return verdict("Time kept", step.title() + " has ended.", () -> actions.endHold(actor, ids, step.id()));
+    }
+
+    Verdict read(Collection<TravellerId> ids, StepId step, String reading, BigDecimal value, String words) {
+        return verdict("Written down", words, () -> actions.takeReading(actor, ids, step, reading, value));
+    }
+
+    Verdict touch(Collection<TravellerId> ids, String what) {
+        return verdict("Written down", "The clean window has ended. Nobody is blamed for saying so.",
+                () -> actions.reportTouch(actor, ids, what));
+    }
+
+    Verdict report(TravellerId id, List<Integer> pieces, String text) {
+        return verdict("Written down", id + " is in quarantine. Call the lead.",
+                () -> actions.reportNonconformance(actor, id, pieces, text));
+    }
+
+    Verdict sign(Collection<TravellerId> ids, Step step, String pin) {
+        return signed(ids, "sign step", pin, signer -> verdict("Signed",
+                "Step " + step.number() + " " + step.title() + ".",
+                () -> actions.signStep(actor, ids, step.id(), signer)));
+    }
+
+    /** The same correction on every traveller of the load, one after the other; the first refusal ends it. */
+    Verdict correct(List<TravellerId> ids, StepId step, String reading, BigDecimal value, String reason, String pin) {
+        return signed(ids, "correct reading", pin, signer -> {
+            Verdict last = new Verdict.Accepted("Corrected", "");
+            for (TravellerId id : ids) {
+                last = verdict("Corrected", "The old value stays visible.",
+                        () -> actions.correctReading(actor, id, step, reading, value, reason, signer));
+                if (!(last instanceof Verdict.Accepted)) {
+                    return last;
+                }
+            }
+            return last;
+        });
+    }
+
+    /** Refuses what never became a command, and writes that down on {@code ids}. */
+    Verdict refuse(Collection<TravellerId> ids, String attempt, Refusal refusal) {
+        actions.noteRefusal(actor, ids, attempt, List.of(refusal));
+        return Verdict.refused(services.wording(), List.of(refusal));
+    }
+
+    private Verdict signed(Collection<TravellerId> ids, String attempt, String pin, Function<Signer, Verdict> deed) {
+        return switch (services.authenticator().signing(actor.tablet(), actor.badge(), pin)) {
+            case Recognition.Recognised known -> deed.apply(known.signer());
+            case Recognition.NotRecognised not -> {
+                actions.noteRefusal(actor, ids, attempt, not.refusals());
+                yield Verdict.refused(services.wording(), not.refusals());
+            }
+        };
+    }
+
+    private Verdict verdict(String word, String reason, Supplier<Outcome<List<Traveller>>> deed) {
+        try {
+            return switch (deed.get()) {
+                case Outcome.Done<List<Traveller>> done -> new Verdict.Accepted(word, reason);
+                case Outcome.Refused<List<Traveller>> refused ->
+                    Verdict.refused(services.wording(), refused.refusals());
+            };
+        } catch (NotStoredException lost) {
+            return Verdict.notStored();
+        }
+    }
+}
