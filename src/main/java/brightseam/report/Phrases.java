@@ -11,7 +11,7 @@ import brightseam.traveller.Meaning;
 import brightseam.traveller.Nonconformance.Cause;
 import brightseam.traveller.Phase;
 import brightseam.traveller.WindowEnd;
-import brightseam.words.Wording;
+import brightseam.words.Words;
 import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -55,9 +55,9 @@ public final class Phrases {
 
     /** {@code 60 s to 5 min}, {@code at least 2 min}. */
     public static String limits(Hold hold) {
-        String least = Wording.duration(hold.minimum());
+        String least = Words.duration(hold.minimum());
         return hold.maximum()
-                .map(most -> (hold.minimum().isZero() ? "at most " : least + " to ") + Wording.duration(most))
+                .map(most -> (hold.minimum().isZero() ? "at most " : least + " to ") + Words.duration(most))
                 .orElse("at least " + least);
     }
 

@@ -14,7 +14,7 @@ import brightseam.traveller.TravellerEvent.PiecesSetApart;
 import brightseam.traveller.TravellerEvent.ReturnedToStep;
 import brightseam.traveller.TravellerEvent.SetApart;
 import brightseam.traveller.TravellerEvent.TouchReported;
-import brightseam.words.Wording;
+import brightseam.words.Words;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -108,7 +108,7 @@ final class TroubleTelling {
     private String text(Step step, NonconformanceOpened e) {
         return switch (e.cause()) {
             case HOLD_OVERRUN, GAP_EXCEEDED -> DURATION.matcher(e.text()).replaceAll(found ->
-                    Wording.duration(Duration.parse(found.group())));
+                    Words.duration(Duration.parse(found.group())));
             case READING_OUT_OF_LIMITS -> reading(step, e.text());
             case HOLD_CUT_SHORT, INSPECTION_REJECTED, REPORTED -> e.text();
         };

@@ -1,6 +1,6 @@
 package brightseam.report;
 
-import brightseam.words.Wording;
+import brightseam.words.Words;
 
 /** A stretch of the clean window in words. */
 public final class WindowWords {
@@ -16,6 +16,6 @@ public final class WindowWords {
     /** What came of the window at the end of the stretch; empty while it runs. */
     public static String then(WindowSpan span) {
         return span.end().map(Phrases::windowEnd)
-                .or(() -> span.left().map(left -> Wording.duration(left) + " left if kept so")).orElse("");
+                .or(() -> span.left().map(left -> Words.duration(left) + " left if kept so")).orElse("");
     }
 }

@@ -5,10 +5,11 @@ import brightseam.report.HoldTaken;
 import brightseam.report.Mark;
 import brightseam.report.Pass;
 import brightseam.report.Phrases;
-import brightseam.report.ReadingLine;
 import brightseam.report.ReadingLine.Correction;
+import brightseam.report.ReadingLine;
 import brightseam.report.StepPage;
 import brightseam.words.Wording;
+import brightseam.words.Words;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -86,7 +87,7 @@ final class StepPaper {
 
     private void gap(Element shown, GapTaken gap) {
         sheet.add(shown, "p", gap.isWithin() ? "gap" : "gap out", "Gap since step " + gap.from() + ": "
-                + Wording.duration(gap.used()) + " of at most " + Wording.duration(gap.limit().maximum())
+                + Words.duration(gap.used()) + " of at most " + Words.duration(gap.limit().maximum())
                 + (gap.isWithin() ? "." : ": NOT KEPT."));
     }
 
@@ -96,7 +97,7 @@ final class StepPaper {
         bars.hold(line, hold);
         String end = hold.endedAt().map(at -> Phrases.when(at, zone) + " by "
                 + hold.endedBy().map(Object::toString).orElse("")).orElse("not ended");
-        sheet.add(line, "p", "", "Held " + hold.lasted().map(Wording::duration).orElse("–") + ", "
+        sheet.add(line, "p", "", "Held " + hold.lasted().map(Words::duration).orElse("–") + ", "
                 + Phrases.verdict(hold.verdict()) + " (" + Phrases.limits(hold.limits()) + "). From "
                 + Phrases.when(hold.begunAt(), zone) + " by " + hold.begunBy() + " to " + end + ".");
     }

@@ -9,7 +9,7 @@ import brightseam.report.TravellerDocument;
 import brightseam.report.WindowSpan;
 import brightseam.report.WindowWords;
 import brightseam.words.Explanation;
-import brightseam.words.Wording;
+import brightseam.words.Words;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -67,7 +67,7 @@ final class TroublePaper {
             Element rows = sheet.table(sheet.body(), "list", List.of("From", "To", "Kept", "For", "Then"));
             spans.forEach(span -> sheet.row(rows, List.of(Phrases.when(span.from(), zone),
                     span.to().map(to -> Phrases.when(to, zone)).orElse("still open"), WindowWords.kept(span),
-                    span.to().map(to -> Wording.duration(to.since(span.from()))).orElse(""),
+                    span.to().map(to -> Words.duration(to.since(span.from()))).orElse(""),
                     WindowWords.then(span))));
         }
     }

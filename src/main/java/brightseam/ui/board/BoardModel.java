@@ -7,7 +7,7 @@ import brightseam.traveller.Phase;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.shell.Card;
 import brightseam.ui.desk.Csv;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import java.time.Duration;
 import java.util.Collection;
 import java.util.Comparator;

@@ -14,7 +14,7 @@ import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
 import brightseam.ui.desk.Pulse;
 import brightseam.ui.parts.Changes;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;

@@ -6,7 +6,7 @@ import brightseam.procedure.Vocabulary;
 import brightseam.traveller.Reading;
 import brightseam.traveller.StepRun;
 import brightseam.traveller.shell.Card;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;

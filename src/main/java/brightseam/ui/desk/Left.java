@@ -1,6 +1,6 @@
 package brightseam.ui.desk;
 
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Tag;
