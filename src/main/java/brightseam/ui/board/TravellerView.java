@@ -69,16 +69,8 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
 
     @Override
     public void beforeEnter(BeforeEnterEvent entering) {
-        id = entering.getRouteParameters().get("id").flatMap(TravellerView::label);
+        id = label(entering, "id", TravellerId::new);
         refresh();
-    }
-
-    private static Optional<TravellerId> label(String text) {
-        try {
-            return Optional.of(new TravellerId(text));
-        } catch (IllegalArgumentException noLabel) {
-            return Optional.empty();
-        }
     }
 
     private void refresh() {

@@ -14,7 +14,9 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.BeforeEnterEvent;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A page of a lead, an inspector or an administrator: frame, ways to the other pages, heading, what was told. */
@@ -73,6 +75,15 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
     protected final void show(Component... content) {
         body.removeAll();
         body.add(content);
+    }
+
+    /** The label that {@code parameter} of the page's address gives; empty where it is none. */
+    protected static <T> Optional<T> label(BeforeEnterEvent entering, String parameter, Function<String, T> make) {
+        try {
+            return entering.getRouteParameters().get(parameter).map(make);
+        } catch (IllegalArgumentException noLabel) {
+            return Optional.empty();
+        }
     }
 
     private Nav ways() {

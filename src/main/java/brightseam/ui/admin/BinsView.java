@@ -1,0 +1,140 @@
+package brightseam.ui.admin;
+
+import brightseam.bins.Bin;
+import brightseam.bins.BinCommand;
+import brightseam.bins.shell.Bins;
+import brightseam.kernel.BinId;
+import brightseam.kernel.TravellerId;
+import brightseam.procedure.BinClass;
+import brightseam.ui.desk.Csv;
+import brightseam.ui.desk.Desk;
+import brightseam.ui.desk.DeskPage;
+import brightseam.ui.desk.DeskTable;
+import brightseam.ui.desk.Files;
+import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Links;
+import brightseam.ui.parts.Words;
+import brightseam.words.Wording;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.select.Select;
+import com.vaadin.flow.component.textfield.IntegerField;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.RolesAllowed;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The bins of the shop. */
+@Route("shop/bins")
+@PageTitle("Bins")
+@RolesAllowed({"LEAD", "ADMINISTRATOR"})
+class BinsView extends DeskPage {
+
+    private final Bins bins;
+    private final DeskTable<Bin> table = new DeskTable<Bin>("Every bin, retired ones too",
+            "No bin is registered. Register a run of shop bins, process baskets, clean bins and bags below.")
+            .text("Bin", bin -> bin.id().value())
+            .text("Class", bin -> Wording.words(bin.binClass().name()))
+            .text("State", BinsView::state)
+            .cell("Inside", BinsView::inside)
+            .cell("", this::actions);
+
+    BinsView(Desk desk, Bins bins) {
+        super(desk, "Bins");
+        this.bins = bins;
+        show(Forms.panel("Bins", table, Forms.row(Files.csv("Save as CSV", "bins.csv", () -> csv(bins.all())),
+                Links.to("shop/labels", "Print labels"))), Forms.panel("Register bins", registration()));
+        refresh();
+    }
+
+    private void refresh() {
+        table.show(bins.all());
+    }
+
+    private Div registration() {
+        TextField label = Forms.text("First label", "begins with B-, such as B-0141");
+        IntegerField count = new IntegerField("How many, numbered on");
+        count.setMin(1);
+        count.setMax(BinRun.COUNT_MAX);
+        count.setValue(1);
+        Select<BinClass> binClass = new Select<>();
+        binClass.setLabel("Class");
+        binClass.setItems(BinClass.values());
+        binClass.setItemLabelGenerator(one -> Wording.words(one.name()));
+        binClass.setValue(BinClass.SHOP_BIN);
+        IntegerField capacity = new IntegerField("Travellers at once (empty: no limit)");
+        capacity.setMin(1);
+        return Forms.row(label, count, binClass, capacity, Forms.act("Register", () ->
+                told().guarded(() -> Optional.of(BinRun.labels(label.getValue(), count.getOptionalValue().orElse(1))))
+                        .ifPresent(labels -> register(labels, binClass.getValue(), capacity.getOptionalValue()))));
+    }
+
+    /** All of a run or, where one of its labels is taken, the ones before it; that is said. */
+    private void register(List<BinId> labels, BinClass binClass, Optional<Integer> capacity) {
+        int done = 0;
+        for (BinId label : labels) {
+            if (told().guarded(() -> told().outcome(() -> bins.execute(
+                    new BinCommand.RegisterBin(label, binClass, capacity, desk().origin())))).isEmpty()) {
+                break;
+            }
+            done++;
+        }
+        refresh();
+        if (done == labels.size()) {
+            told().done("Registered", Words.count(done, "bin", "bins") + ", " + labels.getFirst() + " to "
+                    + labels.getLast() + (binClass == BinClass.CLEAN_BIN ? ". Declare them cleaned before use." : "."));
+        }
+    }
+
+    private Component actions(Bin bin) {
+        Div actions = new Div();
+        actions.addClassName("cell-actions");
+        if (bin.retired()) {
+            return actions;
+        }
+        if (bin.binClass() != BinClass.SEALED_BAG) {
+            actions.add(action("Declare cleaned", bin, id -> new BinCommand.DeclareCleaned(id, desk().origin())));
+        }
+        actions.add(action("Retire", bin, id -> new BinCommand.RetireBin(id, desk().origin())));
+        return actions;
+    }
+
+    private Component action(String words, Bin bin, Function<BinId, BinCommand> command) {
+        Component button = Forms.button(words, () -> told().outcome(() -> bins.execute(command.apply(bin.id())))
+                .ifPresent(after -> {
+                    told().done(words, bin.id() + ": " + state(after) + ".");
+                    refresh();
+                }));
+        button.getElement().setAttribute("aria-label", words + " " + bin.id());
+        return button;
+    }
+
+    private static String state(Bin bin) {
+        if (bin.retired()) {
+            return "retired";
+        }
+        String lid = bin.binClass().isClean() ? bin.closed() ? "closed, " : "open, " : "";
+        return lid + switch (bin.fitness()) {
+            case FIT -> "fit for use";
+            case SOILED -> "has to be cleaned first";
+            case SPENT -> "used bag, takes nothing again";
+        };
+    }
+
+    private static Component inside(Bin bin) {
+        Span inside = new Span(bin.inside().isEmpty() ? "empty" : "");
+        bin.inside().forEach(id -> inside.add(Links.to("board/traveller/" + id, id.value()), new Span(" ")));
+        return inside;
+    }
+
+    private static String csv(List<Bin> all) {
+        return Csv.write(List.of("bin", "class", "state", "inside"), all.stream().map(bin -> List.of(bin.id().value(),
+                Wording.words(bin.binClass().name()), state(bin),
+                bin.inside().stream().map(TravellerId::value).collect(Collectors.joining(" ")))).toList());
+    }
+}

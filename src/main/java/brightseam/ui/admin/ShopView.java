@@ -1,0 +1,40 @@
+package brightseam.ui.admin;
+
+import brightseam.people.Role;
+import brightseam.ui.desk.Desk;
+import brightseam.ui.desk.DeskPage;
+import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Links;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.RolesAllowed;
+
+/** The way to every register. */
+@Route("shop")
+@PageTitle("Shop registers")
+@RolesAllowed({"LEAD", "ADMINISTRATOR"})
+class ShopView extends DeskPage {
+
+    ShopView(Desk desk) {
+        super(desk, "Shop registers");
+        UnorderedList ways = new UnorderedList();
+        ways.addClassName("desk-list");
+        if (desk.holds(Role.ADMINISTRATOR)) {
+            ways.add(way("people", "People", "badges, roles, PINs, stamps, qualifications"));
+        }
+        ways.add(way("procedures", "Procedures", "read, see what is wrong with a file, approve a revision"));
+        ways.add(way("heats", "Heats", "register with certificate, put on hold"));
+        ways.add(way("bins", "Bins", "register, declare cleaned, retire, see what is inside"));
+        ways.add(way("stations", "Stations", "register, take out of use"));
+        ways.add(way("labels", "Labels", "print labels and badges"));
+        show(ways, Forms.note("A new shop begins with people, then procedures, stations, bins and heats; then a kit"
+                + " can be released."));
+    }
+
+    private static ListItem way(String path, String title, String what) {
+        return new ListItem(Links.to("shop/" + path, title), new Span(": " + what));
+    }
+}
