@@ -4,7 +4,6 @@ import brightseam.bins.shell.Bins;
 import brightseam.kit.shell.Kits;
 import brightseam.line.shell.Stations;
 import brightseam.material.shell.Heats;
-import brightseam.people.Person;
 import brightseam.people.shell.People;
 import brightseam.scan.Label;
 import brightseam.scan.LabelKind;
@@ -81,18 +80,22 @@ class LabelsView extends DeskPage {
         empty.setText("There is none to print a label for. Register one first, or release a traveller.");
     }
 
+    /** Only what is labelled as our own labels are: of another sort there is no symbol that we could read back. */
     private List<Label> labels(LabelKind wanted) {
         boolean demo = desk().isDemo();
         return switch (wanted) {
-            case BIN -> bins.all().stream().filter(bin -> !bin.retired())
+            case BIN -> bins.all().stream().filter(bin -> !bin.retired() && wanted.owns(bin.id().value()))
                     .map(bin -> LabelTexts.of(bin, demo)).toList();
-            case TRAVELLER -> travellers.notEnded().stream()
+            case TRAVELLER -> travellers.notEnded().stream().filter(card -> wanted.owns(card.id().value()))
                     .map(card -> LabelTexts.of(card.traveller(), demo)).toList();
-            case HEAT -> heats.all().stream().map(heat -> LabelTexts.of(heat, demo)).toList();
-            case BADGE -> people.all().stream().filter(Person::active)
+            case HEAT -> heats.all().stream().filter(heat -> wanted.owns(heat.id().value()))
+                    .map(heat -> LabelTexts.of(heat, demo)).toList();
+            case BADGE -> people.all().stream().filter(person -> person.active() && wanted.owns(person.badge().value()))
                     .map(person -> LabelTexts.of(person, demo)).toList();
-            case STATION -> stations.all().stream().map(station -> LabelTexts.of(station, demo)).toList();
-            case KIT -> kits.open().stream().map(kit -> LabelTexts.of(kit, demo)).toList();
+            case STATION -> stations.all().stream().filter(station -> wanted.owns(station.id().value()))
+                    .map(station -> LabelTexts.of(station, demo)).toList();
+            case KIT -> kits.open().stream().filter(kit -> wanted.owns(kit.id().value()))
+                    .map(kit -> LabelTexts.of(kit, demo)).toList();
         };
     }
 }

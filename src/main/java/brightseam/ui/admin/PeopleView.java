@@ -1,0 +1,115 @@
+package brightseam.ui.admin;
+
+import brightseam.kernel.BadgeId;
+import brightseam.people.Person;
+import brightseam.people.PersonCommand;
+import brightseam.people.Role;
+import brightseam.people.shell.People;
+import brightseam.people.shell.StampRecord;
+import brightseam.ui.desk.Csv;
+import brightseam.ui.desk.Desk;
+import brightseam.ui.desk.DeskPage;
+import brightseam.ui.desk.DeskTable;
+import brightseam.ui.desk.Files;
+import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Links;
+import brightseam.ui.parts.Words;
+import brightseam.words.Wording;
+import com.vaadin.flow.component.checkbox.CheckboxGroup;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.textfield.PasswordField;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.RolesAllowed;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The people of the shop and the register of stamps. */
+@Route("shop/people")
+@PageTitle("People")
+@RolesAllowed("ADMINISTRATOR")
+class PeopleView extends DeskPage {
+
+    private final People people;
+    private final DeskTable<Person> table = new DeskTable<Person>("Everybody who ever had a badge",
+            "Nobody has a badge. Register a person below.")
+            .cell("Badge", person -> Links.to("shop/people/" + person.badge(), person.badge().value()))
+            .text("Name", Person::name).text("Roles", PeopleView::roles)
+            .text("Stamp", person -> person.stamp().orElse("none")).text("State", PeopleView::state);
+    private final DeskTable<StampRecord> stamps = new DeskTable<StampRecord>("Every stamp number ever issued",
+            "No stamp was ever issued. Open an inspector's page and issue one.")
+            .text("Stamp", StampRecord::stamp).text("Holder", stamp -> stamp.name() + ", " + stamp.badge())
+            .text("Issued", stamp -> Words.stamp(stamp.issuedAt(), desk().zone()))
+            .text("Withdrawn", stamp -> stamp.withdrawnAt().map(at -> Words.stamp(at, desk().zone())).orElse("held"))
+            .text("Reason", stamp -> stamp.withdrawnFor().orElse(""));
+
+    PeopleView(Desk desk, People people) {
+        super(desk, "People");
+        this.people = people;
+        show(Forms.panel("People", table,
+                        Forms.row(Files.csv("Save as CSV", "people.csv", () -> csv(people.all())))),
+                Forms.panel("Register a person", registration()), Forms.panel("Stamp register", stamps));
+        refresh();
+    }
+
+    private void refresh() {
+        table.show(people.all());
+        stamps.show(people.stamps());
+    }
+
+    private Div registration() {
+        TextField badge = Forms.text("Badge", "begins with P-, such as P-0107");
+        TextField name = Forms.text("Name", "as printed beside a signature");
+        CheckboxGroup<Role> roles = roleChoice();
+        PasswordField pin = Forms.pin("PIN, 4 to 8 digits");
+        return Forms.row(badge, name, roles, pin, Forms.act("Register", () -> {
+            boolean registered = told().guarded(() -> {
+                BadgeId label = badgeLabel(badge.getValue());
+                return java.util.Optional.of(told().decision(() -> people.run(new PersonCommand.Register(desk().origin(),
+                        label, name.getValue(), List.copyOf(roles.getValue()))))
+                        && told().decision(() -> people.setPin(desk().origin(), label, pin.getValue())));
+            }).orElse(false);
+            pin.clear();
+            refresh();
+            if (registered) {
+                told().done("Registered", name.getValue() + ", " + badge.getValue() + ". Print the badge.");
+                badge.clear();
+                name.clear();
+            }
+        }));
+    }
+
+    /** A choice of roles. */
+    static CheckboxGroup<Role> roleChoice() {
+        CheckboxGroup<Role> roles = new CheckboxGroup<>("Roles");
+        roles.setItems(Role.values());
+        roles.setItemLabelGenerator(role -> Wording.words(role.name()));
+        return roles;
+    }
+
+    /** The roles of {@code person} in words. */
+    static String roles(Person person) {
+        return person.roles().stream().map(role -> Wording.words(role.name())).collect(Collectors.joining(", "));
+    }
+
+    /** Whether {@code person} can sign in. */
+    static String state(Person person) {
+        if (!person.active()) {
+            return "deactivated";
+        }
+        return person.pinLocked() ? "LOCKED by wrong PINs" : person.pinSet() ? "active" : "no PIN yet";
+    }
+
+    private static BadgeId badgeLabel(String text) {
+        if (!text.strip().startsWith("P-")) {
+            throw new IllegalArgumentException("badge: begins with P-");
+        }
+        return new BadgeId(text.strip());
+    }
+
+    private static String csv(List<Person> all) {
+        return Csv.write(List.of("badge", "name", "roles", "stamp", "state"), all.stream().map(person -> List.of(
+                person.badge().value(), person.name(), roles(person), person.stamp().orElse(""), state(person))).toList());
+    }
+}
