@@ -7,8 +7,10 @@ import com.vaadin.flow.shared.ui.Transport;
 import java.util.Arrays;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.scheduling.annotation.EnableScheduling;
 
 /** Starts the shop server. */
+@EnableScheduling
 @SpringBootApplication(scanBasePackages = "brightseam")
 @Push(transport = Transport.WEBSOCKET_XHR)
 public class Brightseam implements AppShellConfigurator {

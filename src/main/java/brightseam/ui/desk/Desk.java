@@ -11,10 +11,11 @@ import brightseam.people.shell.People;
 import brightseam.people.shell.SignIn;
 import brightseam.people.shell.SignedInPerson;
 import brightseam.traveller.shell.Actor;
+import brightseam.ui.entry.Frames;
+import brightseam.ui.parts.ScreenFrame;
 import brightseam.words.Wording;
 import java.time.ZoneId;
 import java.util.Optional;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
 /** Who sits at this page, what time it is, and how refusals are worded. */
@@ -26,16 +27,16 @@ public class Desk {
     private final People people;
     private final ShopClock clock;
     private final Wording wording;
-    private final String shopName;
+    private final Frames frames;
 
     Desk(SignIn signIn, Authenticator authenticator, People people, ShopClock clock, Wording wording,
-            @Value("${brightseam.shop-name:Brightseam}") String shopName) {
+            Frames frames) {
         this.signIn = signIn;
         this.authenticator = authenticator;
         this.people = people;
         this.clock = clock;
         this.wording = wording;
-        this.shopName = shopName;
+        this.frames = frames;
     }
 
     /** The clock's moment. */
@@ -58,9 +59,9 @@ public class Desk {
         return ZoneId.systemDefault();
     }
 
-    /** What the shop calls itself. */
-    public String shopName() {
-        return shopName;
+    /** An empty frame for the person who is signed in. */
+    ScreenFrame frame() {
+        return frames.make();
     }
 
     /** The table of words for refusals. */
@@ -95,10 +96,5 @@ public class Desk {
     /** Recognises the person who is signed in by {@code pin}, for a signature. */
     public Recognition signing(String pin) {
         return authenticator.signing(origin().tablet(), origin().by(), pin);
-    }
-
-    /** Signs out; send the browser to the sign-in page in the same request. */
-    public void signOut() {
-        signIn.signOut();
     }
 }

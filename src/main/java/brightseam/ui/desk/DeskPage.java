@@ -1,23 +1,18 @@
 package brightseam.ui.desk;
 
-import brightseam.people.Person;
 import brightseam.people.Role;
-import brightseam.ui.parts.DemoMark;
 import brightseam.ui.parts.ScreenFrame;
 import brightseam.ui.parts.VerdictBand;
-import brightseam.words.Wording;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** A page of a lead, an inspector or an administrator: frame, ways to the other pages, heading, what was told. */
 @StyleSheet("context://frontend/desk.css")
@@ -34,8 +29,7 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
     protected DeskPage(Desk desk, String title) {
         this.desk = desk;
         this.heading = new H1(title);
-        this.frame = new ScreenFrame(desk.shopName(),
-                Optional.of(new DemoMark(desk.speed())).filter(mark -> desk.isDemo()), desk.zone());
+        this.frame = desk.frame();
         VerdictBand band = new VerdictBand();
         this.told = new Told(desk, band);
         Div head = new Div(heading, under);
@@ -45,8 +39,6 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         page.addClassName("desk");
         under.setVisible(false);
         frame.add(page);
-        frame.wallTime(desk.now().wall());
-        frame.signedIn(desk.person().map(DeskPage::words));
     }
 
     @Override
@@ -103,17 +95,6 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         if (desk.holds(Role.FABRICATOR)) {
             ways.add(Links.to("bench", "Bench"));
         }
-        NativeButton out = new NativeButton("Sign out", pressed -> {
-            desk.signOut();
-            pressed.getSource().getUI().ifPresent(ui -> ui.getPage().setLocation("sign-in"));
-        });
-        out.addClassName("way-out");
-        ways.add(out);
         return ways;
-    }
-
-    private static String words(Person person) {
-        return person.name() + " · "
-                + person.roles().stream().map(role -> Wording.words(role.name())).collect(Collectors.joining(", "));
     }
 }
