@@ -42,15 +42,18 @@ public final class Phrases {
         return quantity(value, symbol);
     }
 
-    /** {@code 45 to 60 °C}, {@code at least 1 MΩ·cm}; empty for a look and where there is no limit. */
+    /** {@code 45 to 60 °C}, {@code at least 1 MΩ·cm}; {@code a look} and {@code no limit} where there is none. */
     public static String limits(ReadingSpec spec, String symbol) {
         Limits limits = spec.limits();
+        if (spec.isPassFail()) {
+            return "a look";
+        }
         if (limits.minimum().isPresent() && limits.maximum().isPresent()) {
             return quantity(limits.minimum().get(), "") + " to " + quantity(limits.maximum().get(), symbol);
         }
         return limits.minimum().map(low -> "at least " + quantity(low, symbol))
                 .or(() -> limits.maximum().map(high -> "at most " + quantity(high, symbol)))
-                .orElse(spec.isPassFail() ? "a look" : "no limit");
+                .orElse("no limit");
     }
 
     /** {@code 60 s to 5 min}, {@code at least 2 min}. */

@@ -21,7 +21,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Tells nonconformances, returns, touches, partings and refused attempts. */
 final class TroubleTelling {
@@ -107,7 +106,7 @@ final class TroubleTelling {
 
     private String text(Step step, NonconformanceOpened e) {
         return switch (e.cause()) {
-            case HOLD_OVERRUN, GAP_EXCEEDED -> DURATION.matcher(e.text()).replaceAll(found ->
+            case HOLD_OVERRUN, GAP_EXCEEDED -> "Allowed: " + DURATION.matcher(e.text()).replaceAll(found ->
                     Words.duration(Duration.parse(found.group())));
             case READING_OUT_OF_LIMITS -> reading(step, e.text());
             case HOLD_CUT_SHORT, INSPECTION_REJECTED, REPORTED -> e.text();
@@ -122,8 +121,8 @@ final class TroubleTelling {
         return spec.map(known -> {
             String symbol = known.isPassFail() ? "" : lookups.symbol(known.unit());
             String value = Phrases.value(known, symbol, new BigDecimal(text.substring(space + 1)));
-            return Stream.of(known.label() + ": " + value, known.isPassFail() ? "" : Phrases.limits(known, symbol))
-                    .filter(part -> !part.isEmpty()).reduce((a, b) -> a + "; limits " + b).orElseThrow();
+            return known.label() + ": " + value
+                    + (known.isPassFail() ? "" : "; limits " + Phrases.limits(known, symbol));
         }).orElse(text);
     }
 }

@@ -56,11 +56,7 @@ final class RecordPaper {
                 + told.identity().part().drawingRevision() + (told.demo() ? " · DEMO, recorded in a demo shop" : ""));
         Element foot = sheet.add(body, "div", "running-foot");
         sheet.add(foot, "div", "hash", "Entries " + told.chain().entries() + " · SHA-256 " + told.chain().lastHash());
-        Element second = sheet.add(foot, "div", "");
-        sheet.write(second, "Printed " + Phrases.when(now, zone) + " by " + printedBy + " · page ");
-        sheet.add(second, "span", "page-number");
-        sheet.write(second, " of ");
-        sheet.add(second, "span", "page-count");
+        sheet.add(foot, "div", "", "Printed " + Phrases.when(now, zone) + " by " + printedBy);
     }
 
     private void head(Element body) {
@@ -93,7 +89,7 @@ final class RecordPaper {
         told.heat().ifPresentOrElse(heat -> heat(table, heat), () -> sheet.fact(table, "Heat",
                 identity.heat() + ": not registered in this shop"));
         procedure(table, told.procedure());
-        sheet.fact(table, "Times", "wall clock, " + zone.getId() + "; holds and gaps are measured on the shop's own"
+        sheet.fact(table, "Times", "wall clock of the zone " + zone.getId() + "; holds and gaps are measured on the shop's own"
                 + " elapsed time, which a stepped wall clock does not change");
     }
 

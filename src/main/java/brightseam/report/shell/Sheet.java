@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
@@ -71,12 +73,21 @@ final class Sheet {
         add(row, "td", "", value);
     }
 
-    /** A table with a head that is repeated on every page. */
-    Element table(Element parent, String cssClass, List<String> heads) {
+    /** A table with a head that is repeated on every page; heads by words, with the CSS class of their column. */
+    Element table(Element parent, String cssClass, Map<String, String> heads) {
         Element table = add(parent, "table", cssClass);
         Element row = add(add(table, "thead", ""), "tr", "");
-        heads.forEach(head -> add(row, "th", "", head));
+        heads.forEach((words, column) -> add(row, "th", column, words));
         return add(table, "tbody", "");
+    }
+
+    /** Heads of a table: CSS class, words, CSS class, words and so on. */
+    static Map<String, String> heads(String... classesAndWords) {
+        Map<String, String> heads = new LinkedHashMap<>();
+        for (int i = 0; i < classesAndWords.length; i += 2) {
+            heads.put(classesAndWords[i + 1], classesAndWords[i]);
+        }
+        return heads;
     }
 
     void row(Element tbody, List<String> cells) {

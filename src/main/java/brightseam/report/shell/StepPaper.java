@@ -12,11 +12,15 @@ import brightseam.words.Wording;
 import brightseam.words.Words;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.w3c.dom.Element;
 
 /** Writes the steps: every pass with its hold, gap, readings, corrections and signature. */
 final class StepPaper {
+
+    private static final Map<String, String> READING_HEADS = Sheet.heads("label", "Reading", "value", "Value",
+            "limits", "Limits", "scale-cell", "", "", "Read by");
 
     private final Sheet sheet;
     private final ZoneId zone;
@@ -57,7 +61,7 @@ final class StepPaper {
         pass.gap().ifPresent(gap -> gap(shown, gap));
         pass.hold().ifPresent(hold -> hold(shown, hold));
         if (!pass.readings().isEmpty()) {
-            Element rows = sheet.table(shown, "readings", List.of("Reading", "Value", "Limits", "", "Read by"));
+            Element rows = sheet.table(shown, "readings", READING_HEADS);
             pass.readings().forEach(line -> reading(rows, line));
         }
         pass.mark().ifPresentOrElse(mark -> mark(shown, mark, pass.remark()),
@@ -104,7 +108,7 @@ final class StepPaper {
 
     private void reading(Element rows, ReadingLine line) {
         Element row = sheet.add(rows, "tr", line.repeated() ? "repeated" : "");
-        sheet.add(row, "td", "", line.spec().label() + (line.repeated() ? " (read again below)" : ""));
+        sheet.add(row, "td", "label", line.spec().label() + (line.repeated() ? " (read again below)" : ""));
         Element value = sheet.add(row, "td", "value");
         String first = Phrases.value(line.spec(), line.symbol(), line.value());
         if (line.corrections().isEmpty()) {
@@ -115,8 +119,11 @@ final class StepPaper {
         for (int i = 0; i < line.corrections().size(); i++) {
             corrected(value, line, i);
         }
-        sheet.add(row, "td", "", Phrases.limits(line.spec(), line.symbol()));
-        bars.reading(sheet.add(row, "td", "scale-cell"), line.spec().limits(), line.current());
+        sheet.add(row, "td", "limits", Phrases.limits(line.spec(), line.symbol()));
+        Element scale = sheet.add(row, "td", "scale-cell");
+        if (!line.spec().isPassFail()) {
+            bars.reading(scale, line.spec().limits(), line.current());
+        }
         sheet.add(row, "td", "", line.by() + ", " + Phrases.when(line.at(), zone));
         line.corrections().forEach(correction -> why(rows, correction));
     }

@@ -55,7 +55,7 @@ final class TroublePaper {
     private void incidents(List<Incident> incidents) {
         heading("Rework, touches, pieces set apart", incidents.isEmpty(), "Nothing of the kind was recorded.");
         if (!incidents.isEmpty()) {
-            Element rows = sheet.table(sheet.body(), "list", List.of("When", "What", "By"));
+            Element rows = sheet.table(sheet.body(), "list", Sheet.heads("time", "When", "", "What", "by", "By"));
             incidents.forEach(incident -> sheet.row(rows, List.of(Phrases.when(incident.at(), zone),
                     IncidentWords.of(incident), incident.by().toString())));
         }
@@ -64,7 +64,8 @@ final class TroublePaper {
     private void window(List<WindowSpan> spans) {
         heading("Clean window", spans.isEmpty(), "It was not opened.");
         if (!spans.isEmpty()) {
-            Element rows = sheet.table(sheet.body(), "list", List.of("From", "To", "Kept", "For", "Then"));
+            Element rows = sheet.table(sheet.body(), "list", Sheet.heads(
+                    "time", "From", "time", "To", "", "Kept", "", "For", "", "Then"));
             spans.forEach(span -> sheet.row(rows, List.of(Phrases.when(span.from(), zone),
                     span.to().map(to -> Phrases.when(to, zone)).orElse("still open"), WindowWords.kept(span),
                     span.to().map(to -> Words.duration(to.since(span.from()))).orElse(""),
@@ -75,7 +76,8 @@ final class TroublePaper {
     private void refused(List<RefusedAttempt> refused) {
         heading("Refused attempts", refused.isEmpty(), "Nothing was refused.");
         if (!refused.isEmpty()) {
-            Element rows = sheet.table(sheet.body(), "list", List.of("When", "Tried", "Refused because", "By"));
+            Element rows = sheet.table(sheet.body(), "list", Sheet.heads(
+                    "time", "When", "tried", "Tried", "", "Refused because", "by", "By"));
             refused.forEach(attempt -> sheet.row(rows, List.of(Phrases.when(attempt.at(), zone), attempt.attempt(),
                     attempt.reasons().stream().map(Explanation::reason).collect(Collectors.joining(" ")),
                     attempt.by() + ", " + attempt.tablet())));

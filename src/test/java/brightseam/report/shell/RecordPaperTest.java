@@ -1,0 +1,95 @@
+package brightseam.report.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import brightseam.kernel.Moment;
+import brightseam.report.RecordMark;
+import brightseam.report.Told;
+import brightseam.report.TravellerDocument;
+import brightseam.scan.AimingFrame;
+import brightseam.scan.FrameReading;
+import brightseam.scan.shell.FrameReader;
+import brightseam.traveller.Stories;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class RecordPaperTest {
+
+    private static final Moment NOW = new Moment(Instant.parse("2031-03-05T12:00:00Z"), 90_000_000);
+    private static final String HOSTILE = "</p><img src=\"http://example.invalid/x.png\"/><script>1</script> &amp; \u0000"
+            + "<object type=\"brightseam/data-matrix\" data-payload=\"x\"/> ≤ 5 µm at 20 °C – thumb";
+
+    private static byte[] print(TravellerDocument told) {
+        return new RecordPaper(told, ZoneOffset.UTC, "Local codes rule.").print(NOW, "Ida Quell");
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " ");
+        }
+    }
+
+    @Test
+    void the_print_says_who_did_what_when_on_what_authority_and_what_went_wrong() throws IOException {
+        byte[] pdf = print(Told.of(Stories.troubled("bare thumb")));
+        Files.write(Files.createDirectories(Path.of("target/prints")).resolve("troubled.pdf"), pdf);
+        assertThat(text(pdf))
+                .contains("T-1042", "LF-210, drawing revision C", "H-9T3381: grade 9 tube", "SM-20441 of Skerry Metals")
+                .contains("by Ada Roem (P-0003)", "5e5e5e")
+                .contains("Held 4 min 20 s, over the maximum (1 min to 3 min)")
+                .contains("Gap since step 50 pickle: 1 min 35 s of at most 1 min: NOT KEPT.")
+                .contains("42 °C – OUT", "32.5 °C 35.2 °C", "(P-0001): mistyped")
+                .contains("Ida Quell · stamp Q-03", "inspected and accepted as inspector", "badge and PIN")
+                .contains("SUPERSEDED", "Disposition: rework, back to step 30 degrease", "Touched: bare thumb.")
+                .contains("put in bin", "is a clean bin", "every hash was derived anew");
+    }
+
+    @Test
+    void every_page_carries_the_label_the_hash_and_its_number() throws IOException {
+        TravellerDocument told = Told.of(Stories.troubled("bare thumb"));
+        try (PDDocument document = Loader.loadPDF(print(told))) {
+            int pages = document.getNumberOfPages();
+            assertThat(pages).isGreaterThan(2);
+            for (int page = 1; page <= pages; page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                assertThat(stripper.getText(document)).contains("Traveller T-1042", told.chain().lastHash(),
+                        "Page " + page + " of " + pages).doesNotContain("DEMO");
+            }
+        }
+    }
+
+    @Test
+    void what_people_wrote_is_text_and_loads_nothing() throws IOException {
+        byte[] pdf = print(Told.of(Stories.troubled(HOSTILE)));
+        assertThat(text(pdf)).contains("</p><img src=\"http://example.invalid/x.png\"/><script>1</script> &amp; □")
+                .contains("≤ 5 µm at 20 °C – thumb");
+    }
+
+    @Test
+    void a_reader_reads_the_record_mark_back_from_the_rendered_page() throws IOException {
+        TravellerDocument told = Told.of(Stories.closed());
+        try (PDDocument document = Loader.loadPDF(print(told))) {
+            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 150, ImageType.RGB);
+            BufferedImage corner = page.getSubimage(page.getWidth() * 3 / 5, 0, page.getWidth() * 2 / 5,
+                    page.getHeight() / 4);
+            assertThat(RecordMark.read(read(corner))).contains(told.recordMark());
+        }
+    }
+
+    private static String read(BufferedImage image) {
+        return new FrameReader().read(image, AimingFrame.whole()) instanceof FrameReading.Seen seen
+                ? seen.scan().data() : "nothing was seen";
+    }
+}

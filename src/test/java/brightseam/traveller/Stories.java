@@ -1,0 +1,79 @@
+package brightseam.traveller;
+
+import brightseam.kernel.Refusal;
+import brightseam.people.Signer;
+import brightseam.procedure.BinClass;
+import brightseam.procedure.Procedure;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/** Whole records for those who read them: everything that can happen to a lot, once. */
+public final class Stories {
+
+    private Stories() {}
+
+    /** The short procedure that the stories follow. */
+    public static Procedure procedure() {
+        return TestProcedures.tube();
+    }
+
+    /** Who inspects in the stories. */
+    public static Signer inspector() {
+        return Commands.INSPECTOR;
+    }
+
+    /** The good way from the release to the last stamp. */
+    public static List<TravellerEvent> closed() {
+        return Shop.withLot().goesOnToTheEnd().record();
+    }
+
+    /**
+     * A lot that waits for its final review after a wrong bin, an overrun pickle that was used as it was, a corrected
+     * reading, a missed gap, a rejected piece that was set apart, and a touch.
+     *
+     * @param remark what the inspector wrote about the rejected piece's mates, and the touch's words
+     */
+    public static List<TravellerEvent> troubled(String remark) {
+        return troubledShop(remark).record();
+    }
+
+    /** The piece that was set apart from the troubled lot. */
+    public static List<TravellerEvent> apart() {
+        Shop shop = Shop.withLotAt("dimension");
+        shop.does(ask -> ask.start("dimension"))
+                .does(ask -> ask.reject("dimension", Commands.INSPECTOR, 3));
+        return shop.does(ask -> ask.setApart("T-1042.1", 3)).child()
+                .does(ask -> ask.decide(1, Disposition.SCRAP, Commands.INSPECTOR)).record();
+    }
+
+    private static Shop troubledShop(String remark) {
+        Shop shop = Shop.withLotAt("degrease").does(ask -> ask.put("B-0300", BinClass.PROCESS_BASKET));
+        shop.when(ask -> ask.put("B-0142", BinClass.CLEAN_BIN));
+        refused(shop, "put in bin");
+        shop.goesOnTo("pickle").does(ask -> ask.start("pickle"))
+                .does(ask -> ask.read("pickle", "acid-temperature", "42"))
+                .does(ask -> ask.read("pickle", "acid-temperature", "32.5"))
+                .does(ask -> ask.correct("pickle", "acid-temperature", "35.2", Commands.FABRICATOR))
+                .does(ask -> ask.beginHold("pickle"));
+        shop.passes(Duration.ofSeconds(20)).when(ask -> ask.endHold("pickle"));
+        refused(shop, "end hold");
+        shop.passes(Duration.ofMinutes(4)).does(ask -> ask.endHold("pickle")).passes(Duration.ofSeconds(95))
+                .does(ask -> ask.start("acid-rinse")).passes(Duration.ofMinutes(2))
+                .does(ask -> ask.endHold("acid-rinse"))
+                .does(ask -> ask.decide(1, Disposition.USE_AS_IS, Commands.INSPECTOR))
+                .does(ask -> ask.rework(2, "degrease", Commands.LEAD));
+        shop.goesOnTo("white-cloth").passes(Duration.ofMinutes(25)).does(ask -> ask.touch(remark));
+        return shop.goesOnTo("final-review");
+    }
+
+    private static void refused(Shop shop, String attempt) {
+        List<Refusal> why = shop.refusals();
+        shop.does(ask -> new TravellerCommand.NoteRefusal(ask.by(Commands.FABRICATOR), attempt, why));
+    }
+
+    /** The state that {@code events} make. */
+    public static Optional<Traveller> state(List<TravellerEvent> events) {
+        return Traveller.fold(events);
+    }
+}
