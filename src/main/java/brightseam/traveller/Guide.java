@@ -46,6 +46,15 @@ public final class Guide {
         return new QuarantineRules(traveller, procedure).returns(nc);
     }
 
+    /**
+     * What an inspector does now at the inspection point at hand: begin it, hold, read, or stamp. Bins are not asked.
+     *
+     * @throws java.util.NoSuchElementException where nothing is left to sign
+     */
+    public static NextAction inspect(Traveller traveller, Procedure procedure) {
+        return new Guide(traveller, procedure).inspect(procedure.step(traveller.currentStep().orElseThrow()));
+    }
+
     private NextAction next() {
         if (traveller.hasEnded() || traveller.currentStep().isEmpty()) {
             return new NextAction.Ended(traveller.phase());
@@ -80,6 +89,21 @@ public final class Guide {
 
     private NextAction toInspect(Step step) {
         return unfit(step) ? putInto(step, Optional.empty()) : mustClose(step).orElse(new NextAction.AwaitStamp(step));
+    }
+
+    private NextAction inspect(Step step) {
+        Optional<StepRun> run = traveller.run(step.id());
+        boolean implied = step.readings().isEmpty() && step.hold().isEmpty();
+        if (run.isEmpty() && !implied) {
+            return new NextAction.Begin(step, Optional.empty());
+        }
+        if (step.hold().isPresent() && run.get().holdEndedAt().isEmpty()) {
+            return run.get().isHolding() ? holding(run.get()) : toBegin(step, Optional.empty());
+        }
+        return step.readings().stream()
+                .filter(spec -> new ReadingRules(traveller, procedure).isDue(run.orElseThrow(), spec))
+                .findFirst().<NextAction>map(spec -> read(step, run.orElseThrow(), spec, Optional.empty()))
+                .orElseGet(() -> new NextAction.AwaitStamp(step));
     }
 
     private NextAction holding(StepRun run) {
