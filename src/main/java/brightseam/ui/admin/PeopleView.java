@@ -13,7 +13,7 @@ import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.html.Div;

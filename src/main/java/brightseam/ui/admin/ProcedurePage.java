@@ -7,7 +7,7 @@ import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.Source;
 import brightseam.procedure.Step;
 import brightseam.procedure.Vocabulary;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.html.DescriptionList;
 import com.vaadin.flow.component.html.Div;

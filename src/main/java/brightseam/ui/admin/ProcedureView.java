@@ -13,7 +13,7 @@ import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import com.vaadin.flow.component.html.Code;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.PasswordField;

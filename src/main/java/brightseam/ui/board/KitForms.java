@@ -7,7 +7,7 @@ import brightseam.kit.shell.Kits;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Told;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import com.vaadin.flow.component.datetimepicker.DateTimePicker;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextField;

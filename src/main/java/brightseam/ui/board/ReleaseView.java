@@ -21,7 +21,7 @@ import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.LabelTexts;
 import brightseam.ui.desk.Links;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.router.PageTitle;

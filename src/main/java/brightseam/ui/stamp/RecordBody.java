@@ -13,7 +13,7 @@ import brightseam.report.WindowWords;
 import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Forms;
 import brightseam.words.Explanation;
-import brightseam.words.Wording;
+import brightseam.words.Words;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.DescriptionList;
 import com.vaadin.flow.component.html.Div;
@@ -107,7 +107,7 @@ final class RecordBody extends Div {
                 .text("From", span -> Phrases.when(span.from(), zone))
                 .text("To", span -> span.to().map(to -> Phrases.when(to, zone)).orElse("still open"))
                 .text("Kept", WindowWords::kept)
-                .text("For", span -> span.to().map(to -> Wording.duration(to.since(span.from()))).orElse(""))
+                .text("For", span -> span.to().map(to -> Words.duration(to.since(span.from()))).orElse(""))
                 .text("Then", WindowWords::then).show(spans);
     }
 

@@ -12,7 +12,7 @@ import brightseam.ui.desk.Left;
 import brightseam.ui.desk.Links;
 import brightseam.ui.desk.Pulse;
 import brightseam.ui.parts.Changes;
-import brightseam.ui.parts.Words;
+import brightseam.words.Words;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;

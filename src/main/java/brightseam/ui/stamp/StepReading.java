@@ -10,6 +10,7 @@ import brightseam.ui.parts.Chart;
 import brightseam.ui.parts.HoldBar;
 import brightseam.ui.parts.ReadingScale;
 import brightseam.words.Wording;
+import brightseam.words.Words;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlComponent;
 import com.vaadin.flow.component.html.Div;
@@ -70,8 +71,8 @@ final class StepReading extends Section {
     }
 
     private static Component gap(GapTaken gap) {
-        Paragraph words = new Paragraph("Gap since step " + gap.from() + ": " + Wording.duration(gap.used())
-                + " of at most " + Wording.duration(gap.limit().maximum()) + (gap.isWithin() ? "." : ": NOT KEPT."));
+        Paragraph words = new Paragraph("Gap since step " + gap.from() + ": " + Words.duration(gap.used())
+                + " of at most " + Words.duration(gap.limit().maximum()) + (gap.isWithin() ? "." : ": NOT KEPT."));
         words.setClassName("record-out", !gap.isWithin());
         return words;
     }
