@@ -4,6 +4,7 @@ import brightseam.procedure.shell.CheckProcedures;
 import com.vaadin.flow.component.page.AppShellConfigurator;
 import com.vaadin.flow.component.page.Push;
 import com.vaadin.flow.shared.ui.Transport;
+import com.vaadin.flow.spring.annotation.EnableVaadin;
 import java.util.Arrays;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
@@ -12,6 +13,7 @@ import org.springframework.scheduling.annotation.EnableScheduling;
 /** Starts the shop server. */
 @EnableScheduling
 @SpringBootApplication(scanBasePackages = "brightseam")
+@EnableVaadin("brightseam")
 @Push(transport = Transport.WEBSOCKET_XHR)
 public class Brightseam implements AppShellConfigurator {
 

@@ -14,16 +14,18 @@ import org.springframework.security.authentication.AuthenticationManager;
 import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.authorization.AuthorizationDecision;
 import org.springframework.security.authorization.AuthorizationResult;
+import org.springframework.security.config.ObjectPostProcessor;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer.AuthorizedUrl;
-import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer.FrameOptionsConfig;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.RequestAuthorizationContext;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
+import org.springframework.security.web.header.HeaderWriterFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /** Who may reach which path, and the headers that every answer carries. What a person may do is decided elsewhere. */
@@ -110,11 +112,23 @@ class Security {
 
     /** No HSTS: it would bind a host name that the shop may also use without TLS; a TLS proxy may add it. */
     private static void headers(HeadersConfigurer<HttpSecurity> headers) {
+        headers.addObjectPostProcessor(beforehand());
         headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
                 .frameOptions(FrameOptionsConfig::deny)
                 .referrerPolicy(policy -> policy.policy(ReferrerPolicy.SAME_ORIGIN))
                 .permissionsPolicyHeader(policy -> policy.policy(
                         "camera=(self), screen-wake-lock=(self), microphone=(), geolocation=(), payment=(), usb=()"))
                 .httpStrictTransportSecurity(HeadersConfigurer.HstsConfig::disable);
+    }
+
+    /** Views are answered by an inner forward, after which headers come too late. */
+    private static ObjectPostProcessor<HeaderWriterFilter> beforehand() {
+        return new ObjectPostProcessor<>() {
+            @Override
+            public <O extends HeaderWriterFilter> O postProcess(O filter) {
+                filter.setShouldWriteHeadersEagerly(true);
+                return filter;
+            }
+        };
     }
 }
