@@ -47,7 +47,7 @@ class BenchView extends Composite<ScreenFrame> implements Bench.Touched {
         Deeds deeds = new Deeds(services, actor);
         scans = new BenchScans(services, model, deeds, actor);
         screen = new BenchScreen(services, new Bench(model, deeds, this), actor);
-        ScanInput input = new ScanInput(frames.camera());
+        ScanInput input = frames.scans();
         input.addScanListener(this::scanned);
         Div page = new Div(screen, input);
         page.addClassName("bench");

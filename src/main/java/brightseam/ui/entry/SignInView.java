@@ -49,7 +49,7 @@ class SignInView extends Composite<ScreenFrame> implements BeforeEnterObserver {
         this.clock = clock;
         this.wording = wording;
         this.frames = frames;
-        ScanInput scans = new ScanInput(frames.camera());
+        ScanInput scans = frames.scans();
         scans.addScanListener(this::scanned);
         getContent().add(card, scans);
         askForBadge();
