@@ -110,6 +110,9 @@ class BenchScreen extends Div {
         List<Component> ways = new ArrayList<>();
         shows.hurry().filter(BenchCard.Hurry::passedOver).ifPresent(hurry ->
                 ways.add(bench.way("Go on to " + hurry.next() + " first", model::hurryOn)));
+        if (shows.doing() instanceof Doing.Holding holding && services.clock().now().isBefore(holding.earliest())) {
+            ways.add(bench.way("Take out early", () -> model.side(Optional.of(new Side.CuttingShort()))));
+        }
         model.closedBin().ifPresent(bin ->
                 ways.add(bench.way("Open " + bin, () -> model.side(Optional.of(new Side.OpeningBin())))));
         if (model.isTouchable()) {

@@ -58,6 +58,11 @@ final class Deeds {
         return verdict("Time kept", step.title() + " has ended.", () -> actions.endHold(actor, ids, step.id()));
     }
 
+    Verdict cutShort(Collection<TravellerId> ids, Step step, String why) {
+        return verdict("Out early", step.title() + " was cut short: quarantine. Call the lead.",
+                () -> actions.cutHoldShort(actor, ids, step.id(), why));
+    }
+
     Verdict read(Collection<TravellerId> ids, StepId step, String reading, BigDecimal value, String words) {
         return verdict("Written down", words, () -> actions.takeReading(actor, ids, step, reading, value));
     }

@@ -25,6 +25,9 @@ sealed interface Side {
     record Correcting(Optional<ReadingSpec> reading, Optional<BigDecimal> value, Optional<String> reason,
             boolean typing) implements Side {}
 
+    /** Why do they come out before the minimum? */
+    record CuttingShort() implements Side {}
+
     /** Open the closed bin? */
     record OpeningBin() implements Side {}
 

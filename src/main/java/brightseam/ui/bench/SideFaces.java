@@ -23,6 +23,8 @@ final class SideFaces {
             List.of("Bare hand", "Dirty glove or cloth", "Steel tool or bench", "Floor");
     private static final List<String> PROBLEMS = List.of("Dent or scratch", "Heat colour", "Stain or spot",
             "Wrong size", "Heat mark missing", "Piece missing");
+    private static final List<String> DANGERS = List.of("Fumes or a splash", "Alarm: everybody out",
+            "Bath boils or foams", "Wrong bath or wrong basket");
     private static final List<String> SLIPS = List.of("Keyed wrong", "Read on the wrong meter", "Wrong unit");
     /** More buttons than these cannot be told apart on one screen. */
     private static final int PIECES_SHOWN_MAX = 40;
@@ -41,6 +43,7 @@ final class SideFaces {
             case Side.Touching touching -> touching(card);
             case Side.Reporting reporting -> reporting(card, reporting);
             case Side.Correcting correcting -> correcting(card, correcting);
+            case Side.CuttingShort cutting -> cuttingShort(card);
             case Side.OpeningBin opening -> opening(card);
             case Side.Doubting doubting -> doubting(card, doubting);
         }
@@ -51,6 +54,14 @@ final class SideFaces {
         card.instruction("The pieces go back to be cleaned again. A touch that is not told is found in the weld.");
         card.add(choices(TOUCHES.stream().<Component>map(what -> bench.main(what,
                 () -> done(bench.deeds().touch(bench.model().ids(), what)))).toList()));
+        card.actions(back());
+    }
+
+    private void cuttingShort(WorkCard card) {
+        card.head("The minimum is not kept", "Why do they come out now?");
+        card.instruction("People first. The step does not count like this; the pieces wait in quarantine.");
+        card.add(choices(DANGERS.stream().<Component>map(why -> bench.main(why,
+                () -> done(bench.deeds().cutShort(bench.model().ids(), step(), why)))).toList()));
         card.actions(back());
     }
 
