@@ -78,9 +78,9 @@ class ShopScanInput extends Part {
   }
 }
 
-/** The data for a person: separators as a dot, cut where it is long. */
+/** The data for a person: without its envelope (ISO/IEC 15434), separators as a dot, cut where it is long. */
 function readable(data) {
-  const shown = data.replace(/[\u0000-\u001f]+/g, ' · ').trim();
+  const shown = data.replace(/^\[\)>\u001e\d\d\u001d/, '').replace(/[\u001e\u0004]+$/, '').replace(/[\u0000-\u001f]+/g, ' · ').trim();
   return shown.length > 40 ? `${shown.slice(0, 39)}…` : shown;
 }
 

@@ -91,7 +91,8 @@ class BenchScreen extends Div {
         card.add(about);
         shows.hurry().ifPresent(hurry -> card.add(new GapClock(hurry.next(), hurry.gap(), hurry.since(),
                 services.clock().now(), services.clock().speed())));
-        if (!shows.instruction().isEmpty() && !(shows.doing() instanceof Doing.Sign)) {
+        boolean reads = shows.doing() instanceof Doing.Start start && start.confirm().isPresent();
+        if (!shows.instruction().isEmpty() && !reads && !(shows.doing() instanceof Doing.Sign)) {
             card.instruction(shows.instruction());
         }
         if (!shows.apart().isEmpty()) {

@@ -61,7 +61,7 @@ class BenchIT {
             tablet.open("/bench").shows("Sign in").look("sign-in");
             tablet.scan(LabelKind.BIN, "B-0101").hears("Wrong label");
             tablet.scan(LabelKind.BADGE, "P-0102").shows("Your PIN").look("pin");
-            tablet.enter("111222").hears("Wrong PIN").look("wrong-pin").seen();
+            tablet.enter("111222").hears("Not recognised").look("wrong-pin").seen();
             tablet.enter("593726").page().waitForURL("**/bench");
             tablet.ready().shows("Scan a traveller or a bin").look("idle");
             tablet.open("/board/no-such-page").shows("No such page").look("not-found");
@@ -134,7 +134,7 @@ class BenchIT {
         pass(125);
         assertThat(tablet.page().locator(".action.main")).isEnabled();
         tablet.press("Lifted out").shows("Acid pickle").look("sign-load");
-        tablet.enter("123789").hears("Wrong PIN").seen();
+        tablet.enter("123789").hears("Not recognised").seen();
         tablet.enter("482615").hears("Signed").shows("Rinse off the acid").look("after-signature");
         tablet.enter("120").hears("Written down").press("Correct a reading").press("Rinse water").enter("130");
         tablet.press("Keyed wrong").look("correction").enter("482615").hears("Corrected").look("corrected");
