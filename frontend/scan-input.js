@@ -80,7 +80,8 @@ class ShopScanInput extends Part {
 
 /** The data for a person: without its envelope (ISO/IEC 15434), separators as a dot, cut where it is long. */
 function readable(data) {
-  const shown = data.replace(/^\[\)>\u001e\d\d\u001d/, '').replace(/[\u001e\u0004]+$/, '').replace(/[\u0000-\u001f]+/g, ' · ').trim();
+  const bare = data.replace(/^\[\)>\u001e\d\d\u001d/, '').replace(/[\u001e\u0004]+$/, '');
+  const shown = bare.replace(/[\u0000-\u001f]+/g, ' · ').trim();
   return shown.length > 40 ? `${shown.slice(0, 39)}…` : shown;
 }
 

@@ -22,7 +22,8 @@ class ShopTextPad extends Part {
     face.setAttribute('role', 'status');
     face.setAttribute('aria-label', this.text('label'));
     const keys = make('div', 'text-keys', ...KEYS.split('').map((key) => button(key, '', () => this.#press(key))),
-      button('Space', 'wide', () => this.#press(' ')), button('Back', 'wide', () => this.#set(this.#value.slice(0, -1))),
+      button('Space', 'wide', () => this.#press(' ')),
+      button('Back', 'wide', () => this.#set(this.#value.slice(0, -1))),
       button('Clear', 'wide', () => this.#set('')));
     keys.tabIndex = -1;
     this.replaceChildren(make('p', 'pad-label', this.text('label')), face, keys,

@@ -3,9 +3,10 @@ package brightseam.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brightseam.scan.OwnLabel;
 import brightseam.scan.LabelKind;
+import brightseam.scan.OwnLabel;
 import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Keyboard;
 import com.microsoft.playwright.Locator;
@@ -31,8 +32,8 @@ public final class ShopTablet implements AutoCloseable {
     /** A new tablet at the shop's {@code address}; {@code name} begins the names of its pictures. */
     public ShopTablet(String address, String name) {
         this.name = name;
-        context = Chromium.browser().newContext(
-                new com.microsoft.playwright.Browser.NewContextOptions().setBaseURL(address).setViewportSize(1280, 800));
+        context = Chromium.browser().newContext(new Browser.NewContextOptions()
+                .setBaseURL(address).setViewportSize(1280, 800));
         page = context.newPage();
         page.setDefaultTimeout(10_000);
         page.onPageError(faults::add);
@@ -96,7 +97,8 @@ public final class ShopTablet implements AutoCloseable {
     public ShopTablet enter(String digits) {
         Locator pad = page.locator("shop-key-pad");
         for (char digit : digits.toCharArray()) {
-            pad.locator("button").getByText(String.valueOf(digit), new Locator.GetByTextOptions().setExact(true)).click();
+            pad.locator("button").getByText(String.valueOf(digit), new Locator.GetByTextOptions().setExact(true))
+                    .click();
         }
         pad.locator(".pad-enter").click();
         return this;
@@ -141,7 +143,8 @@ public final class ShopTablet implements AutoCloseable {
             page.setViewportSize(size[0], size[1]);
             page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
                     .setPath(Path.of("target/screenshots/%s-%s-%dx%d.png".formatted(name, state, size[0], size[1]))));
-            assertThat(number("document.documentElement.scrollWidth")).as(state + ": width").isLessThanOrEqualTo(size[0]);
+            assertThat(number("document.documentElement.scrollWidth")).as(state + ": width")
+                    .isLessThanOrEqualTo(size[0]);
             targets(state);
         }
         page.setViewportSize(1280, 800);

@@ -149,7 +149,7 @@ final class BenchModel {
     /** The readings of the passage at hand that the person took and may correct. */
     List<ReadingSpec> correctable() {
         return run().map(run -> next().flatMap(Load::stepOf).orElseThrow().readings().stream()
-                .filter(spec -> run.reading(spec.id()).filter(reading -> reading.by().equals(actor.badge())).isPresent())
+                .filter(spec -> run.reading(spec.id()).filter(read -> read.by().equals(actor.badge())).isPresent())
                 .toList()).orElse(List.of());
     }
 

@@ -98,9 +98,8 @@ class BenchScreen extends Div {
         if (!shows.apart().isEmpty()) {
             card.add(DoingFaces.lines(shows.apart()));
         }
-        Optional<Component> main = new DoingFaces(bench, new HoldFace(bench.touched(), services.clock()),
-                services.vocabulary().safetyNotice()).draw(card, shows.doing());
-        List<Component> actions = new ArrayList<>(main.stream().toList());
+        List<Component> actions = new ArrayList<>(new DoingFaces(bench, new HoldFace(bench.touched(), services.clock()),
+                services.vocabulary().safetyNotice()).draw(card, shows.doing()));
         actions.addAll(ways(shows));
         card.actions(actions.toArray(Component[]::new));
         card.add(strip(shows));
@@ -111,9 +110,6 @@ class BenchScreen extends Div {
         List<Component> ways = new ArrayList<>();
         shows.hurry().filter(BenchCard.Hurry::passedOver).ifPresent(hurry ->
                 ways.add(bench.way("Go on to " + hurry.next() + " first", model::hurryOn)));
-        if (shows.doing() instanceof Doing.Holding holding && services.clock().now().isBefore(holding.earliest())) {
-            ways.add(bench.way("Take out early", () -> model.side(Optional.of(new Side.CuttingShort()))));
-        }
         model.closedBin().ifPresent(bin ->
                 ways.add(bench.way("Open " + bin, () -> model.side(Optional.of(new Side.OpeningBin())))));
         if (model.isTouchable()) {
@@ -152,7 +148,8 @@ class BenchScreen extends Div {
         running.removeAll();
         runningShown.forEach(hold -> {
             HoldClock clock = new HoldClock(new RunningHold(hold.words(), hold.begun(), services.clock().now(),
-                    hold.hold(), services.clock().speed(), "May come out.", "Too long: take them out at once.")).small();
+                    hold.hold(), services.clock().speed(), "May come out.", "Too long: take them out at once."))
+                    .small();
             Div one = new Div(clock, bench.way("Open " + hold.label(), () -> bench.model().open(hold.label())));
             one.addClassName("running-hold");
             running.add(one);

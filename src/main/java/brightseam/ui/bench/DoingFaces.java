@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Draws what the card asks for; answers the main action, where the card has one. */
+/** Draws what the card asks for; answers its actions, the main one first. */
 final class DoingFaces {
 
     private final Bench bench;
@@ -30,56 +30,57 @@ final class DoingFaces {
         this.notice = notice;
     }
 
-    Optional<Component> draw(WorkCard card, Doing doing) {
+    List<Component> draw(WorkCard card, Doing doing) {
         return switch (doing) {
             case Doing.PutInto put -> ask(card, put.ask());
             case Doing.Close close -> {
                 ask(card, close.ask());
-                yield Optional.of(bench.main(close.done(), () -> bench.deeds().close(close.bin())));
+                yield List.of(bench.main(close.done(), () -> bench.deeds().close(close.bin())));
             }
             case Doing.Start start -> start(card, start);
             case Doing.Reading reading -> reading(card, reading);
             case Doing.BeginHold begin -> {
                 ask(card, begin.ask());
-                yield Optional.of(bench.main(begin.done(),
+                yield List.of(bench.main(begin.done(),
                         () -> bench.deeds().beginHold(bench.model().ids(), step())));
             }
-            case Doing.Holding holding -> Optional.of(holds.draw(card, holding,
-                    () -> bench.deeds().endHold(bench.model().ids(), step())));
+            case Doing.Holding holding -> holds.draw(card, holding, bench,
+                    () -> bench.deeds().endHold(bench.model().ids(), step()));
             case Doing.Sign sign -> sign(card, sign);
             case Doing.Wait wait -> {
                 card.add(words("ask", wait.word()), lines(wait.lines()));
-                yield Optional.empty();
+                yield List.of();
             }
         };
     }
 
-    private Optional<Component> start(WorkCard card, Doing.Start start) {
+    private List<Component> start(WorkCard card, Doing.Start start) {
         if (start.confirm().isPresent()) {
             card.add(CautionList.of(start.cautions(), notice));
-            return Optional.of(bench.mainWay(start.confirm().get(), () -> bench.model().confirm()));
+            return List.of(bench.mainWay(start.confirm().get(), () -> bench.model().confirm()));
         }
         ask(card, start.ask());
         if (!start.needs().isEmpty()) {
             card.add(words("needs", "At hand: " + String.join("; ", start.needs()) + "."));
         }
-        return Optional.empty();
+        return List.of();
     }
 
-    private Optional<Component> reading(WorkCard card, Doing.Reading reading) {
+    private List<Component> reading(WorkCard card, Doing.Reading reading) {
         ReadingSpec spec = reading.spec();
         reading.again().ifPresent(words -> card.add(words("again", words)));
         KeyPad pad = pad(reading);
         pad.addEnteredListener(entered -> bench.touched().does(() -> entered(spec, reading, entered.value())));
         card.add(beside(pad));
-        return Optional.empty();
+        return List.of();
     }
 
     static KeyPad pad(Doing.Reading reading) {
         ReadingSpec spec = reading.spec();
         boolean signed = spec.limits().minimum().filter(low -> low.signum() < 0).isPresent();
         return spec.isPassFail() ? KeyPad.passFail(spec.label(), "Look at every piece.")
-                : KeyPad.reading(spec.label(), reading.unit(), "In order: " + reading.limits(), spec.decimals(), signed);
+                : KeyPad.reading(spec.label(), reading.unit(), "In order: " + reading.limits(), spec.decimals(),
+                        signed);
     }
 
     private Verdict entered(ReadingSpec spec, Doing.Reading reading, String text) {
@@ -108,24 +109,24 @@ final class DoingFaces {
         }
     }
 
-    private Optional<Component> sign(WorkCard card, Doing.Sign sign) {
+    private List<Component> sign(WorkCard card, Doing.Sign sign) {
         card.add(words("ask", "You sign:"), lines(sign.lines()), words("meaning", "“" + sign.meaning() + "”"));
         KeyPad pad = KeyPad.pin("Your PIN signs", 4);
         pad.addEnteredListener(entered -> bench.touched().does(
                 () -> bench.deeds().sign(bench.model().ids(), step(), entered.value())));
         card.add(beside(pad));
-        return Optional.empty();
+        return List.of();
     }
 
     private Step step() {
         return bench.model().next().flatMap(Load::stepOf).orElseThrow();
     }
 
-    private Optional<Component> ask(WorkCard card, String what) {
+    private List<Component> ask(WorkCard card, String what) {
         Div ask = new Div(new Mark(Mark.Kind.NOW), new Span(what));
         ask.addClassName("ask");
         card.add(ask);
-        return Optional.empty();
+        return List.of();
     }
 
     /** Stands beside the words in landscape, below them in portrait. */

@@ -74,7 +74,8 @@ final class DoingWriter {
             parts.add("Cautions read");
         }
         gloves.ifPresent(name -> parts.add((parts.isEmpty() ? "Gloves on: " : "gloves on: ") + name));
-        Optional<String> confirm = Optional.of(String.join(", ", parts)).filter(words -> !confirmed && !words.isEmpty());
+        Optional<String> confirm = Optional.of(String.join(", ", parts))
+                .filter(words -> !confirmed && !words.isEmpty());
         return new Doing.Start("Scan the label of the " + station.map(Vocabulary.StationClass::name)
                 .orElse(Wording.words(step.station())).toLowerCase(java.util.Locale.ROOT) + " to begin.",
                 confirm.isPresent() ? cautions : List.of(), confirm, step.needs());
@@ -147,7 +148,8 @@ final class DoingWriter {
         open.forEach(nc -> lines.add("Number " + nc.number() + ", " + Wording.words(nc.cause().name()) + " at "
                 + Wording.words(nc.step().value()) + ", pieces "
                 + nc.pieces().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ": " + nc.text()));
-        lines.add("Set the pieces apart and call the lead or the inspector. The card goes on by itself after they decide.");
+        lines.add("Set the pieces apart and call the lead or the inspector. The card goes on by itself after they"
+                + " decide.");
         return new Doing.Wait("Stopped", lines);
     }
 

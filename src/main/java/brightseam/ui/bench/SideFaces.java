@@ -120,8 +120,8 @@ final class SideFaces {
         List<ReadingSpec> mine = bench.model().correctable();
         if (side.reading().isEmpty()) {
             card.head("Correction", "Which reading?");
-            card.add(choices(mine.stream().<Component>map(spec -> bench.way(spec.label(), () -> side(new Side.Correcting(
-                    Optional.of(spec), Optional.empty(), Optional.empty(), false)))).toList()));
+            card.add(choices(mine.stream().<Component>map(spec -> bench.way(spec.label(), () -> side(
+                    new Side.Correcting(Optional.of(spec), Optional.empty(), Optional.empty(), false)))).toList()));
         } else if (side.value().isEmpty()) {
             newValue(card, side.reading().get());
         } else if (side.reason().isEmpty()) {

@@ -1,16 +1,16 @@
 package brightseam.ui.entry;
 
 import brightseam.kernel.BadgeId;
+import brightseam.kernel.Refusal;
 import brightseam.kernel.shell.ShopClock;
-import brightseam.people.Recognition;
 import brightseam.people.PinRules;
+import brightseam.people.Recognition;
 import brightseam.people.shell.FirstRun;
 import brightseam.people.shell.SignIn;
 import brightseam.scan.Expected;
 import brightseam.scan.LabelKind;
 import brightseam.scan.OwnLabel;
 import brightseam.scan.ScanReading;
-import brightseam.kernel.Refusal;
 import brightseam.ui.parts.Action;
 import brightseam.ui.parts.KeyPad;
 import brightseam.ui.parts.ScanInput;

@@ -107,25 +107,27 @@ class BenchIT {
             tablet.enter("61").look("out-of-limits").press("take it back").hears("Taken back").seen();
             tablet.enter("31").hears("Written down").look("reading").enter("25.0").hears("Written down");
             tablet.page().locator("shop-key-pad .pad-label").getByText("Hydrofluoric").waitFor();
-            tablet.enter("1.5").look("begin-hold");
-            tablet.press("The clock starts now").hears("Begun").look("holding");
+            tablet.enter("1.5").page().getByText("Lower the basket in").waitFor();
+            tablet.look("begin-hold").press("The clock starts now").hears("Begun").look("holding");
             assertThat(tablet.page().locator(".action.main")).isDisabled();
             tablet.page().reload();
-            tablet.ready().shows("Acid pickle").page().locator("shop-hold-clock .hold-digits").first().waitFor();
-            other.signIn("P-0102", "593726").scan(LabelKind.TRAVELLER, second.id().value()).hears("Open")
-                    .shows("Acid pickle");
+            tablet.ready().shows("Acid pickle").page().locator(".work-card .hold-digits").waitFor();
+            other.signIn("P-0102", "593726").scan(LabelKind.TRAVELLER, second.id().value()).hears("Open");
+            other.shows("Acid pickle");
             tablet.hears("Card moved").look("moved").seen();
             tablet.scan(LabelKind.BIN, basket).shows("Acid pickle");
             other.hears("Card moved");
             pass(75);
             assertThat(tablet.page().locator(".action.main")).isEnabled();
-            tablet.look("may-come-out").press("Lifted out").hears("Time kept").shows("Rinse off the acid").look("hurry");
+            tablet.look("may-come-out").press("Lifted out").hears("Time kept").shows("Rinse off the acid");
+            tablet.look("hurry");
             rinseAndSign(tablet, second);
             for (Card card : List.of(anew(first), anew(second))) {
                 assertThat(card.traveller().isSigned(new StepId("acid-pickle"))).isTrue();
                 assertThat(card.traveller().openNonconformances()).isEmpty();
             }
-            assertThat(events(first, TravellerEvent.StepSigned.class).getLast().loadWith()).containsExactly(second.id());
+            assertThat(events(first, TravellerEvent.StepSigned.class).getLast().loadWith())
+                    .containsExactly(second.id());
         }
     }
 

@@ -1,0 +1,131 @@
+package brightseam.ui.bench;
+
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+
+import brightseam.kernel.BadgeId;
+import brightseam.kernel.BinId;
+import brightseam.kernel.Decision;
+import brightseam.kernel.HeatId;
+import brightseam.kernel.KitId;
+import brightseam.kernel.Moment;
+import brightseam.kernel.Origin;
+import brightseam.kernel.StationId;
+import brightseam.kernel.TravellerId;
+import brightseam.people.Role;
+import brightseam.people.Signer;
+import brightseam.procedure.Procedure;
+import brightseam.procedure.ReadingSpec;
+import brightseam.procedure.Vocabulary;
+import brightseam.procedure.shell.ProcedureLoader;
+import brightseam.procedure.shell.SharedTables;
+import brightseam.traveller.Guide;
+import brightseam.traveller.NextAction;
+import brightseam.traveller.PartIdentity;
+import brightseam.traveller.Traveller;
+import brightseam.traveller.TravellerCommand;
+import brightseam.traveller.TravellerDecider;
+import brightseam.traveller.TravellerEvent;
+import brightseam.traveller.shell.Card;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** A lot of tubes on the shipped procedure, led along it by the guide; everything is in order on the way. */
+final class LedLot {
+
+    static final Vocabulary VOCABULARY = SharedTables.read();
+    private static final Procedure TUBE = tube();
+    private static final Signer ADA =
+            new Signer(new BadgeId("P-0101"), "Ada Quill", List.of(Role.FABRICATOR), Optional.empty(), "badge+pin");
+    private static final Signer INSPECTOR =
+            new Signer(new BadgeId("P-0301"), "Ben Fell", List.of(Role.INSPECTOR), Optional.of("BS-01"), "badge+pin");
+
+    private final List<TravellerEvent> record = new ArrayList<>();
+    private final TravellerId id;
+    private Moment now = new Moment(Instant.parse("2031-03-04T08:00:00Z"), 1_000_000);
+
+    private static Procedure tube() {
+        try {
+            return ((ProcedureLoader.Loaded) new ProcedureLoader(VOCABULARY).load(
+                    "tube.yaml", Files.readAllBytes(Path.of("procedures/tube.yaml")))).procedure();
+        } catch (IOException unreadable) {
+            throw new IllegalStateException(unreadable);
+        }
+    }
+
+    LedLot(String label) {
+        id = new TravellerId(label);
+    }
+
+    Moment now() {
+        return now;
+    }
+
+    Origin origin() {
+        return new Origin(now, ADA.badge(), "TAB-TEST", true);
+    }
+
+    void does(TravellerCommand command) {
+        Decision<TravellerEvent> decision = TravellerDecider.decide(Traveller.fold(record), TUBE, command);
+        record.addAll(assertInstanceOf(Decision.Accepted.class, decision, () -> command + " " + decision).events()
+                .stream().map(TravellerEvent.class::cast).toList());
+    }
+
+    Card card() {
+        return new Card(Traveller.fold(record).orElseThrow(), TUBE, record.size());
+    }
+
+    private Card released() {
+        does(new TravellerCommand.Release(origin(), id, new KitId("K-1"),
+                new PartIdentity("HDF-1", "Leg tube", "A"), 4, new TravellerCommand.HeatFact(
+                        new HeatId("H-1"), "9", false)));
+        return card();
+    }
+
+    /** Follows the guide until {@code goal} is its answer. */
+    NextAction until(Predicate<NextAction> goal) {
+        released();
+        for (int i = 0; i < 200; i++) {
+            NextAction next = Guide.next(card().traveller(), TUBE);
+            if (goal.test(next)) {
+                return next;
+            }
+            follow(next);
+        }
+        throw new AssertionError("the guide never said that");
+    }
+
+    void follow(NextAction next) {
+        switch (next) {
+            case NextAction.PutInto put -> does(new TravellerCommand.PutInBin(origin(), new TravellerCommand.BinFact(
+                    new BinId("B-" + record.size()), put.classes().getLast(), false)));
+            case NextAction.CloseBin close -> does(new TravellerCommand.CloseBin(origin()));
+            case NextAction.Begin begin -> does(new TravellerCommand.StartStep(origin(), begin.step().id(),
+                    Optional.of(new TravellerCommand.StationFact(new StationId("S-1"), begin.step().station(), false)),
+                    true, true, List.of(), List.of()));
+            case NextAction.Read read -> does(new TravellerCommand.TakeReading(
+                    origin(), read.step().id(), read.reading().id(), good(read.reading())));
+            case NextAction.BeginHold begin -> does(new TravellerCommand.BeginHold(origin(), begin.step().id()));
+            case NextAction.Holding holding -> {
+                now = holding.earliest();
+                does(new TravellerCommand.EndHold(origin(), holding.step().id()));
+            }
+            case NextAction.Sign sign -> does(new TravellerCommand.SignStep(
+                    origin(), sign.step().id(), ADA, List.of(), List.of()));
+            case NextAction.AwaitStamp stamp -> does(new TravellerCommand.StampStep(
+                    origin(), stamp.step().id(), INSPECTOR, "", List.of()));
+            case NextAction.AwaitDisposition stopped -> throw new AssertionError(stopped);
+            case NextAction.Ended ended -> throw new AssertionError(ended);
+        }
+    }
+
+    private static BigDecimal good(ReadingSpec spec) {
+        return spec.limits().maximum().orElse(BigDecimal.ONE);
+    }
+}
