@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param startedBy by whom
  * @param tablet on which tablet
  * @param station where; empty for an inspection point
- * @param bins where the pieces lay from its start to its signature, in order
+ * @param bins where the pieces lay from its start to its signature or to the start of the next step, in order
  * @param gloves which gloves were confirmed
  * @param cautionsRead titles of the cautions that were confirmed as read
  * @param loadWith other travellers in the same basket

@@ -32,6 +32,7 @@ final class StepTelling {
     private final Lookups lookups;
     private final Marks marks;
     private final Map<StepId, List<DraftPass>> passes = new LinkedHashMap<>();
+    private Optional<DraftPass> latest = Optional.empty();
 
     StepTelling(Procedure procedure, Lookups lookups, Marks marks) {
         this.procedure = procedure;
@@ -46,13 +47,15 @@ final class StepTelling {
         DraftPass pass = new DraftPass(earlier.size() + 1, step, e, lookups);
         placement.ifPresent(pass::lies);
         earlier.add(pass);
+        latest = Optional.of(pass);
         if (step.hold().isEmpty()) {
             meetGap(step, pass, e.at());
         }
     }
 
+    /** A move belongs to the step that was begun last: an earlier one may be signed late, but it is done. */
     void moved(Placement where) {
-        passes.values().stream().flatMap(List::stream).filter(DraftPass::isOpen).forEach(pass -> pass.lies(where));
+        latest.filter(DraftPass::isOpen).ifPresent(pass -> pass.lies(where));
     }
 
     void holdBegun(HoldBegun e) {

@@ -3,6 +3,7 @@ package brightseam.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import brightseam.people.Role;
+import brightseam.procedure.BinClass;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.Handling;
 import brightseam.traveller.Meaning;
@@ -45,6 +46,15 @@ class TravellerDocumentTest {
         Finding finding = troubled.findings().getFirst();
         assertThat(finding.text()).isEqualTo("Allowed: longest hold 3 min");
         assertThat(finding.decision().orElseThrow().disposition()).isEqualTo(Disposition.USE_AS_IS);
+    }
+
+    @Test
+    void a_step_that_is_signed_late_is_not_told_the_bins_of_the_steps_after_it() {
+        assertThat(Told.of(Stories.closed()).steps().stream().filter(page -> page.step().title().equals("pickle"))
+                .flatMap(page -> page.passes().getFirst().bins().stream()).map(Pass.Stay::binClass))
+                .containsOnly(BinClass.PROCESS_BASKET);
+        assertThat(step("pickle").passes().getFirst().bins()).extracting(stay -> stay.bin().value())
+                .containsExactly("B-0300");
     }
 
     @Test

@@ -38,6 +38,22 @@ public final class Stories {
         return troubledShop(remark).record();
     }
 
+    /** A lot with one piece rejected at the dimensional inspection. */
+    public static List<TravellerEvent> rejected() {
+        return Shop.withLotAt("dimension").does(ask -> ask.start("dimension"))
+                .does(ask -> ask.reject("dimension", Commands.INSPECTOR, 3)).record();
+    }
+
+    /** A lot at its dimensional inspection, not begun. */
+    public static List<TravellerEvent> toInspect() {
+        return Shop.withLotAt("dimension").record();
+    }
+
+    /** A clean lot, window open, about which something was reported. */
+    public static List<TravellerEvent> reportedWhileClean() {
+        return Shop.withLotAt("white-cloth").does(ask -> ask.report(1)).record();
+    }
+
     /** The piece that was set apart from the troubled lot. */
     public static List<TravellerEvent> apart() {
         Shop shop = Shop.withLotAt("dimension");

@@ -124,7 +124,8 @@ final class StepPaper {
         if (!line.spec().isPassFail()) {
             bars.reading(scale, line.spec().limits(), line.current());
         }
-        sheet.add(row, "td", "", line.by() + ", " + Phrases.when(line.at(), zone));
+        Element by = sheet.add(row, "td", "", line.by() + ", ");
+        sheet.add(by, "span", "moment", Phrases.when(line.at(), zone));
         line.corrections().forEach(correction -> why(rows, correction));
     }
 

@@ -64,7 +64,7 @@ final class TroublePaper {
     private void window(List<WindowSpan> spans) {
         heading("Clean window", spans.isEmpty(), "It was not opened.");
         if (!spans.isEmpty()) {
-            Element rows = sheet.table(sheet.body(), "list", Sheet.heads(
+            Element rows = sheet.table(sheet.body(), "list list-two", Sheet.heads(
                     "time", "From", "time", "To", "", "Kept", "", "For", "", "Then"));
             spans.forEach(span -> sheet.row(rows, List.of(Phrases.when(span.from(), zone),
                     span.to().map(to -> Phrases.when(to, zone)).orElse("still open"), WindowWords.kept(span),

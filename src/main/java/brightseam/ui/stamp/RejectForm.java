@@ -28,9 +28,14 @@ final class RejectForm extends Div {
         reason.setMaxLength(REASON_MAX);
         PasswordField pin = Decisions.pin();
         add(new H3("Reject"), new Paragraph("The lot goes into quarantine until a disposition is signed."), chosen,
-                reason, Forms.row(pin, Forms.act("Reject", () -> decisions.signed(pin, "Rejected",
-                        decisions.id() + " is in quarantine. Decide below what becomes of it.",
-                        signer -> actions.reject(decisions.desk().actor(), decisions.id(), step.id(), signer,
-                                chosen.getValue().stream().sorted().toList(), reason.getValue())))));
+                reason, Forms.row(pin, Forms.act("Reject", () -> {
+                    if (chosen.isEmpty()) {
+                        decisions.told().refused("Which pieces?", "No piece is chosen.", "Choose at least one.");
+                        return;
+                    }
+                    decisions.signed(pin, "Rejected", decisions.id() + " is in quarantine. Decide below what becomes"
+                            + " of it.", signer -> actions.reject(decisions.desk().actor(), decisions.id(), step.id(),
+                            signer, chosen.getValue().stream().sorted().toList(), reason.getValue()));
+                })));
     }
 }
