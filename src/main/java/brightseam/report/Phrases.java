@@ -73,7 +73,8 @@ public final class Phrases {
             while (i + 1 < sorted.size() && sorted.get(i + 1) == sorted.get(i) + 1) {
                 i++;
             }
-            runs.add(first == i ? "" + sorted.get(i) : sorted.get(first) + (i - first > 1 ? " to " : ", ") + sorted.get(i));
+            runs.add(first == i ? String.valueOf(sorted.get(i))
+                    : sorted.get(first) + (i - first > 1 ? " to " : ", ") + sorted.get(i));
         }
         return sorted.isEmpty() ? "no piece" : (sorted.size() == 1 ? "piece " : "pieces ") + String.join(", ", runs);
     }

@@ -4,6 +4,7 @@ import brightseam.kernel.Limits;
 import brightseam.report.HoldTaken;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.w3c.dom.Element;
@@ -25,7 +26,8 @@ final class Bars {
                 .max(Duration::compareTo).orElseThrow();
         double whole = Math.max(1, longest.toMillis()) * ROOM;
         Element bar = sheet.add(parent, "div", "bar");
-        Element fill = sheet.add(bar, "div", "bar-fill bar-" + hold.verdict().name().toLowerCase(java.util.Locale.ROOT));
+        Element fill = sheet.add(bar, "div",
+                "bar-fill bar-" + hold.verdict().name().toLowerCase(Locale.ROOT));
         fill.setAttribute("style", "width: " + percent(lasted.toMillis() / whole) + "%;");
         if (!hold.limits().minimum().isZero()) {
             limit(bar, 100 * hold.limits().minimum().toMillis() / whole);
@@ -59,6 +61,6 @@ final class Bars {
     }
 
     private static String percent(double share) {
-        return String.format(java.util.Locale.ROOT, "%.2f", Math.clamp(share * 100, 0, 100));
+        return String.format(Locale.ROOT, "%.2f", Math.clamp(share * 100, 0, 100));
     }
 }

@@ -18,7 +18,8 @@ final class ProofPaper {
     void write(TravellerDocument told) {
         sheet.add(sheet.body(), "h2", "", "Authority");
         Element rows = sheet.table(sheet.body(), "list list-two",
-                Sheet.heads("", "Name", "", "Badge", "", "Roles when signing", "", "Stamp", "", "Signatures", "", "Meaning"));
+                Sheet.heads("", "Name", "", "Badge", "", "Roles when signing", "", "Stamp", "", "Signatures",
+                        "", "Meaning"));
         told.authority().forEach(person -> sheet.row(rows, List.of(person.name(), person.badge().value(),
                 Phrases.roles(person.roles()), person.stamp().orElse("–"), String.valueOf(person.signatures()),
                 person.meanings().stream().map(Phrases::meaning).collect(Collectors.joining(", ")))));

@@ -89,8 +89,8 @@ final class RecordPaper {
         told.heat().ifPresentOrElse(heat -> heat(table, heat), () -> sheet.fact(table, "Heat",
                 identity.heat() + ": not registered in this shop"));
         procedure(table, told.procedure());
-        sheet.fact(table, "Times", "wall clock of the zone " + zone.getId() + "; holds and gaps are measured on the shop's own"
-                + " elapsed time, which a stepped wall clock does not change");
+        sheet.fact(table, "Times", "wall clock of the zone " + zone.getId() + "; holds and gaps are measured on the"
+                + " shop's own elapsed time, which a stepped wall clock does not change");
     }
 
     private void heat(Element table, HeatDetails heat) {

@@ -24,8 +24,8 @@ final class AcceptForm extends Div {
                 .orElse("No stamp has been issued to you: ask an administrator."));
         number.addClassName("stamp-number");
         add(new H3("Accept"), new Paragraph("I inspected step " + step.number() + " " + step.title() + ", " + covers
-                + ", and accept."), number, Forms.note("Only you can use this number; it is stored with your name, the time"
-                + " and what it covers."), remark, Forms.row(pin, Forms.act("Accept and stamp", () ->
+                + ", and accept."), number, Forms.note("Only you can use this number; it is stored with your name, the"
+                + " time and what it covers."), remark, Forms.row(pin, Forms.act("Accept and stamp", () ->
                 decisions.signed(pin, "Stamped", "Step " + step.number() + " " + step.title() + " of " + decisions.id()
                         + " is stamped.", signer -> actions.stamp(decisions.desk().actor(), decisions.id(), step.id(),
                         signer, remark.getValue())))));

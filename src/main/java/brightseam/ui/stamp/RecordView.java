@@ -51,6 +51,7 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
     private final Div standing = new Div();
     private final Div record = new Div();
     private final Div forms = new Div();
+    private final Div onward = new Div();
     private Optional<TravellerId> id = Optional.empty();
     private Optional<Ask> shown = Optional.empty();
 
@@ -65,7 +66,7 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
         this.vocabulary = vocabulary;
         forms.setId("decide");
         forms.getElement().setAttribute("tabindex", "-1");
-        show(standing, record, forms);
+        show(standing, record, forms, onward);
         changes.follow(this, streams -> id.filter(open -> streams.stream().anyMatch(stream ->
                 stream.family().equals("traveller") && stream.identity().equals(open.value())))
                 .flatMap(travellers::find).ifPresent(this::changedElsewhere));
@@ -110,6 +111,8 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
         standing.add(standing(card));
         record.removeAll();
         records.document(card.id()).ifPresent(told -> record.add(new RecordBody(told, desk().zone())));
+        onward.removeAll();
+        onward.add(onward(card));
         Ask ask = Ask.of(card);
         if (!shown.equals(Optional.of(ask))) {
             shown = Optional.of(ask);
@@ -123,22 +126,31 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
         all.addClassName("stamp-standing");
         Optional<Waiting> mine = Waiting.of(card, desk().now());
         Paragraph asked = new Paragraph(mine.map(row -> row.what() + ". " + row.why())
-                .orElse("Nothing is asked of an inspector now. It is " + Phrases.phase(card.traveller().phase()) + "."));
+                .orElseGet(() -> "Nothing is asked of an inspector now. It is "
+                        + Phrases.phase(card.traveller().phase()) + "."));
         asked.addClassName("stamp-asked");
         all.add(asked);
         mine.flatMap(Waiting::windowLeft).ifPresent(left -> all.add(new Paragraph(
                 new Span("Its clean window closes "), new Left(left, desk().speed()))));
-        Div ways = Forms.row(RecordLinks.pdf(card.id()), RecordLinks.csv(card.id()), Links.to("stamp", "All that wait"));
+        Div ways = Forms.row(RecordLinks.pdf(card.id()), RecordLinks.csv(card.id()),
+                Links.to("stamp", "All that wait"));
         if (mine.isPresent()) {
             Anchor down = new Anchor("#decide", "Go to the decision");
             down.setRouterIgnore(true);
             ways.addComponentAsFirst(down);
         }
-        Waiting.among(live.all(), desk().now()).stream().filter(row -> !row.id().equals(card.id())).findFirst()
-                .ifPresent(next -> ways.add(Links.to("stamp/" + next.id(), "Next: " + next.id() + ", " + next.what())));
         ways.addClassName("stamp-ways");
         all.add(ways);
         return all;
+    }
+
+    private Div onward(Card card) {
+        Div ways = Forms.row(Links.to("stamp", "All that wait"));
+        ways.addClassName("stamp-ways");
+        Waiting.among(live.all(), desk().now()).stream().filter(row -> !row.id().equals(card.id())).findFirst()
+                .ifPresent(next -> ways.addComponentAsFirst(
+                        Links.to("stamp/" + next.id(), "Next: " + next.id() + ", " + next.what())));
+        return ways;
     }
 
     private void decisions(Card card, Ask ask) {

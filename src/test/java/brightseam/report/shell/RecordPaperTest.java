@@ -26,8 +26,8 @@ import org.junit.jupiter.api.Test;
 class RecordPaperTest {
 
     private static final Moment NOW = new Moment(Instant.parse("2031-03-05T12:00:00Z"), 90_000_000);
-    private static final String HOSTILE = "</p><img src=\"http://example.invalid/x.png\"/><script>1</script> &amp; \u0000"
-            + "<object type=\"brightseam/data-matrix\" data-payload=\"x\"/> ≤ 5 µm at 20 °C – thumb";
+    private static final String HOSTILE = "</p><img src=\"http://example.invalid/x.png\"/><script>1</script> &amp;"
+            + " \u0000<object type=\"brightseam/data-matrix\" data-payload=\"x\"/> ≤ 5 µm at 20 °C – thumb";
 
     private static byte[] print(TravellerDocument told) {
         return new RecordPaper(told, ZoneOffset.UTC, "Local codes rule.").print(NOW, "Ida Quell");
