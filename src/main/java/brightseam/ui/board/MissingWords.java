@@ -10,6 +10,8 @@ import brightseam.traveller.WindowEnd;
 import brightseam.traveller.shell.Card;
 import brightseam.words.Wording;
 import brightseam.words.Words;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -56,8 +58,8 @@ final class MissingWords {
             case Missing.Quarantine stopped -> "quarantine: " + card.traveller().openNonconformances().stream()
                     .map(open -> cause(card, open)).collect(Collectors.joining("; "));
             case Missing.NoWindow none -> noWindow(card.traveller());
-            case Missing.TooLittleWindow little -> "window closes in " + Words.duration(little.left())
-                    + ", passing in needs " + Words.duration(little.needed());
+            case Missing.TooLittleWindow little -> "window closes " + in(little.left())
+                    + ", passing in needs it open " + in(little.needed()).replaceFirst("in ", "for ");
             case Missing.NotInCleanBin bin -> "not in a " + bin.wanted().stream()
                     .map(wanted -> Wording.words(wanted.name())).collect(Collectors.joining(" or "));
             case Missing.BinOpen open -> open.bin() + " is not closed";
@@ -81,6 +83,10 @@ final class MissingWords {
         boolean touched = traveller.window() instanceof Window.Ended ended && ended.why() == WindowEnd.TOUCHED;
         boolean runOut = traveller.window() instanceof Window.Ended ended && ended.why() == WindowEnd.RUN_OUT;
         return touched ? "touched, not clean any more" : runOut ? "clean window has run out" : "no clean window";
+    }
+
+    private static String in(Duration left) {
+        return Words.distance(Instant.EPOCH.plus(left), Instant.EPOCH);
     }
 
     private static String title(Card card, StepId step) {

@@ -1,0 +1,22 @@
+package brightseam.ui.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CsvTest {
+
+    @Test
+    void cells_are_quoted_where_they_must_be() {
+        assertThat(Csv.write(List.of("a", "b"), List.of(List.of("x, y", "6\" tube"), List.of("", "plain"))))
+                .isEqualTo("a,b\r\n\"x, y\",\"6\"\" tube\"\r\n,plain\r\n");
+    }
+
+    @Test
+    void no_cell_can_be_run_as_a_formula() {
+        for (String evil : List.of("=1+1", "+1", "-1", "@x", "\t=1", "\r=1")) {
+            assertThat(Csv.write(List.of("a"), List.of(List.of(evil)))).startsWith("a\r\n").contains("'" + evil);
+        }
+    }
+}
