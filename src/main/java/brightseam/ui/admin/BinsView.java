@@ -13,6 +13,7 @@ import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
+import brightseam.ui.desk.TwoPresses;
 import brightseam.words.Words;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.Component;
@@ -26,7 +27,6 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The bins of the shop. */
@@ -37,18 +37,19 @@ class BinsView extends DeskPage {
 
     private final Bins bins;
     private final DeskTable<Bin> table = new DeskTable<Bin>("Every bin, retired ones too",
-            "No bin is registered. Register a run of shop bins, process baskets, clean bins and bags below.")
+            "No bin is registered. Register a run of shop bins, process baskets, clean bins and bags above.")
             .text("Bin", bin -> bin.id().value())
             .text("Class", bin -> Wording.words(bin.binClass().name()))
             .text("State", BinsView::state)
             .cell("Inside", BinsView::inside)
-            .cell("", this::actions);
+            .cell("Actions", this::actions);
 
     BinsView(Desk desk, Bins bins) {
         super(desk, "Bins");
         this.bins = bins;
-        show(Forms.panel("Bins", table, Forms.row(Files.csv("Save as CSV", "bins.csv", () -> csv(bins.all())),
-                Links.to("shop/labels", "Print labels"))), Forms.panel("Register bins", registration()));
+        show(Forms.panel("Register bins", registration()), Forms.panel("All bins", table,
+                Forms.row(Files.csv("Save as CSV", "bins.csv", () -> csv(bins.all())),
+                        Links.to("shop/labels", "Print labels"))));
         refresh();
     }
 
@@ -97,21 +98,22 @@ class BinsView extends DeskPage {
         if (bin.retired()) {
             return actions;
         }
-        if (bin.binClass() != BinClass.SEALED_BAG) {
-            actions.add(action("Declare cleaned", bin, id -> new BinCommand.DeclareCleaned(id, desk().origin())));
+        if (bin.binClass() == BinClass.CLEAN_BIN) {
+            Component cleaned = Forms.button("Declare cleaned",
+                    () -> run("Declared cleaned", new BinCommand.DeclareCleaned(bin.id(), desk().origin())));
+            cleaned.getElement().setAttribute("aria-label", "Declare cleaned " + bin.id());
+            actions.add(cleaned);
         }
-        actions.add(action("Retire", bin, id -> new BinCommand.RetireBin(id, desk().origin())));
+        actions.add(TwoPresses.forGood("Retire", bin.id().value(),
+                () -> run("Retired", new BinCommand.RetireBin(bin.id(), desk().origin()))));
         return actions;
     }
 
-    private Component action(String words, Bin bin, Function<BinId, BinCommand> command) {
-        Component button = Forms.button(words, () -> told().outcome(() -> bins.execute(command.apply(bin.id())))
-                .ifPresent(after -> {
-                    told().done(words, bin.id() + ": " + state(after) + ".");
-                    refresh();
-                }));
-        button.getElement().setAttribute("aria-label", words + " " + bin.id());
-        return button;
+    private void run(String word, BinCommand command) {
+        told().outcome(() -> bins.execute(command)).ifPresent(after -> {
+            told().done(word, after.id() + ": " + state(after) + ".");
+            refresh();
+        });
     }
 
     private static String state(Bin bin) {

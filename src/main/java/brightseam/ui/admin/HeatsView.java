@@ -11,6 +11,7 @@ import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
+import brightseam.ui.desk.TwoPresses;
 import brightseam.words.Words;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
@@ -29,20 +30,21 @@ class HeatsView extends DeskPage {
 
     private final Heats heats;
     private final DeskTable<Heat> table = new DeskTable<Heat>("Every heat",
-            "No heat is registered. Register each with its certificate below; without one nothing is released.")
+            "No heat is registered. Register each with its certificate above; without one nothing is released.")
             .text("Heat", heat -> heat.id().value())
             .text("Grade and form", heat -> heat.grade() + ", " + heat.form())
             .text("Dimensions", Heat::dimensions)
             .text("Maker and certificate", heat -> heat.maker() + ", " + heat.certificateNumber())
             .text("Received", heat -> Words.stamp(heat.receivedAt(), desk().zone()))
             .text("State", heat -> heat.holdReason().map(why -> "ON HOLD: " + why).orElse("may be used"))
-            .cell("", this::actions);
+            .cell("Actions", this::actions);
 
     HeatsView(Desk desk, Heats heats) {
         super(desk, "Heats");
         this.heats = heats;
-        show(Forms.panel("Heats", table, Forms.row(Files.csv("Save as CSV", "heats.csv", () -> csv(heats.all())),
-                Links.to("shop/labels", "Print labels"))), Forms.panel("Register a heat", registration()));
+        show(Forms.panel("Register a heat", registration()), Forms.panel("All heats", table,
+                Forms.row(Files.csv("Save as CSV", "heats.csv", () -> csv(heats.all())),
+                        Links.to("shop/labels", "Print labels"))));
         table.show(heats.all());
     }
 
@@ -66,9 +68,9 @@ class HeatsView extends DeskPage {
 
     private Component actions(Heat heat) {
         return heat.isOnHold()
-                ? new ReasonForm("Release hold", heat.id().value(), reason -> run("Hold released",
+                ? TwoPresses.withReason("Release hold", heat.id().value(), reason -> run("Hold released",
                         () -> new HeatCommand.ReleaseHold(heat.id(), reason, desk().origin())))
-                : new ReasonForm("Put on hold", heat.id().value(), reason -> run("On hold",
+                : TwoPresses.withReason("Put on hold", heat.id().value(), reason -> run("On hold",
                         () -> new HeatCommand.PutOnHold(heat.id(), reason, desk().origin())));
     }
 

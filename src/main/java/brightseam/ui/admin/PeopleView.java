@@ -33,7 +33,7 @@ class PeopleView extends DeskPage {
 
     private final People people;
     private final DeskTable<Person> table = new DeskTable<Person>("Everybody who ever had a badge",
-            "Nobody has a badge. Register a person below.")
+            "Nobody has a badge. Register a person above.")
             .cell("Badge", person -> Links.to("shop/people/" + person.badge(), person.badge().value()))
             .text("Name", Person::name).text("Roles", PeopleView::roles)
             .text("Stamp", person -> person.stamp().orElse("none")).text("State", PeopleView::state);
@@ -47,9 +47,9 @@ class PeopleView extends DeskPage {
     PeopleView(Desk desk, People people) {
         super(desk, "People");
         this.people = people;
-        show(Forms.panel("People", table,
+        show(Forms.panel("Register a person", registration()), Forms.panel("Everybody", table,
                         Forms.row(Files.csv("Save as CSV", "people.csv", () -> csv(people.all())))),
-                Forms.panel("Register a person", registration()), Forms.panel("Stamp register", stamps));
+                Forms.panel("Stamp register", stamps));
         refresh();
     }
 

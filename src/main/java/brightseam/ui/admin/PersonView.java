@@ -14,6 +14,7 @@ import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
+import brightseam.ui.desk.TwoPresses;
 import brightseam.words.Words;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
@@ -74,7 +75,7 @@ class PersonView extends DeskPage implements BeforeEnterObserver {
                 Forms.panel("Inspector's stamp", stamp(person)),
                 Forms.panel("Qualifications", qualifications(person), granting(person)),
                 Forms.panel("Deactivate", Forms.note("The badge is closed for good and never given to anybody else."),
-                        new ReasonForm("Deactivate", person.name(), reason -> run("Deactivated", () -> people.run(
+                        TwoPresses.withReason("Deactivate", person.name(), reason -> run("Deactivated", () -> people.run(
                                 new PersonCommand.Deactivate(desk().origin(), person.badge(), reason))))));
     }
 
@@ -102,7 +103,7 @@ class PersonView extends DeskPage implements BeforeEnterObserver {
     private Div stamp(Person person) {
         if (person.stamp().isPresent()) {
             return Forms.row(Forms.note("Holds stamp " + person.stamp().get() + "."),
-                    new ReasonForm("Withdraw stamp", person.stamp().get(), reason -> run("Withdrawn", () -> people.run(
+                    TwoPresses.withReason("Withdraw stamp", person.stamp().get(), reason -> run("Withdrawn", () -> people.run(
                             new PersonCommand.WithdrawStamp(desk().origin(), person.badge(), reason)))));
         }
         TextField number = Forms.text("Stamp number", "never issued before, such as BS-08");
@@ -127,6 +128,7 @@ class PersonView extends DeskPage implements BeforeEnterObserver {
                 .distinct().toList());
         word.setItemLabelGenerator(Wording::words);
         DatePicker until = new DatePicker("Holds through");
+        until.setLocale(Locale.UK);
         return Forms.row(word, until, Forms.button("Grant", () -> run("Granted", () -> {
             if (word.isEmpty() || until.isEmpty()) {
                 throw new IllegalArgumentException("for what and through which day: both are asked for");

@@ -40,7 +40,7 @@ class ProceduresView extends DeskPage {
     ProceduresView(Desk desk, ProcedureLibrary library) {
         super(desk, "Procedures");
         this.library = library;
-        show(Forms.panel("Procedures", table, Forms.row(Forms.button("Read the folder again",
+        show(Forms.panel("Files", table, Forms.row(Forms.button("Read the folder again",
                 () -> show(library.reload())))), problems);
         show(library.candidates());
     }

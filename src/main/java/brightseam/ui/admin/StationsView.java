@@ -10,6 +10,7 @@ import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
+import brightseam.ui.desk.TwoPresses;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.html.Div;
@@ -28,19 +29,19 @@ class StationsView extends DeskPage {
     private final Stations stations;
     private final Vocabulary vocabulary;
     private final DeskTable<Station> table = new DeskTable<Station>("Every station, those out of use too",
-            "No station is registered. Register one for every class that a procedure names, below.")
+            "No station is registered. Register one for every class that a procedure names, above.")
             .text("Station", station -> station.id().value()).text("Title", Station::title)
             .text("Class", station -> className(station.stationClass()))
             .text("Qualification", station -> station.needsQualification() ? "asked for" : "none asked for")
             .text("State", station -> station.outOfUseReason().map(why -> "OUT OF USE: " + why).orElse("in use"))
-            .cell("", this::actions);
+            .cell("Actions", this::actions);
 
     StationsView(Desk desk, Stations stations, Vocabulary vocabulary) {
         super(desk, "Stations");
         this.stations = stations;
         this.vocabulary = vocabulary;
-        show(Forms.panel("Stations", table, Forms.row(Links.to("shop/labels", "Print labels"))),
-                Forms.panel("Register a station", registration()));
+        show(Forms.panel("Register a station", registration()),
+                Forms.panel("All stations", table, Forms.row(Links.to("shop/labels", "Print labels"))));
         table.show(stations.all());
     }
 
@@ -73,7 +74,7 @@ class StationsView extends DeskPage {
             return Forms.button("Put back into use", () -> run("Put back",
                     () -> new StationCommand.PutBackIntoUse(station.id(), desk().origin())));
         }
-        return new ReasonForm("Take out of use", station.id().value(), reason -> run("Out of use",
+        return TwoPresses.withReason("Take out of use", station.id().value(), reason -> run("Out of use",
                 () -> new StationCommand.TakeOutOfUse(station.id(), reason, desk().origin())));
     }
 

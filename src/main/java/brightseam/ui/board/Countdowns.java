@@ -33,7 +33,7 @@ final class Countdowns {
 
     static Optional<Countdown> session(Kit kit, Moment now) {
         return kit.sessionDue().map(due -> new Countdown(Countdown.Kind.SESSION,
-                "session of " + kit.id() + " due", Duration.between(now.wall(), due)));
+                "Session of " + kit.id() + " due", Duration.between(now.wall(), due)));
     }
 
     private static Optional<Countdown> hold(Card card, Moment now) {
@@ -46,7 +46,7 @@ final class Countdowns {
     private static Optional<Countdown> window(Card card, Moment now) {
         return card.traveller().window() instanceof Window.Open open
                 ? Optional.of(new Countdown(Countdown.Kind.WINDOW,
-                        "clean window closes (" + Wording.words(open.handling().name()) + ")", open.remaining(now)))
+                        "Clean window closes (" + Wording.words(open.handling().name()) + ")", open.remaining(now)))
                 : Optional.empty();
     }
 }

@@ -13,6 +13,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -64,6 +65,7 @@ final class KitForms {
 
     private static DateTimePicker due(Optional<Instant> known, Desk desk) {
         DateTimePicker due = new DateTimePicker("Chamber session due (may be left empty)");
+        due.setLocale(Locale.UK);
         due.setDatePlaceholder("day");
         due.setTimePlaceholder("time");
         due.setDateAriaLabel("Day of the chamber session");

@@ -17,6 +17,7 @@ import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.LabelTexts;
 import brightseam.ui.desk.Links;
+import brightseam.ui.desk.TwoPresses;
 import brightseam.ui.parts.Changes;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.UnorderedList;
@@ -112,7 +113,7 @@ class KitView extends DeskPage implements BeforeEnterObserver {
                 Forms.panel("Chamber session", KitForms.session(desk(), told(), kits, kit, this::refreshStanding)),
                 Forms.panel("Close the kit", Forms.note("When its session is over, or will not be. A closed kit no"
                                 + " longer changes; its travellers go on."),
-                        Forms.row(Forms.button("Close kit " + kit.id(), () -> close(kit))))));
+                        TwoPresses.forGood("Close kit", kit.id().value(), () -> close(kit)))));
     }
 
     private void close(Kit kit) {

@@ -81,6 +81,7 @@ final class ListForm extends Div {
     private Upload upload() {
         Upload upload = new Upload(UploadHandler.inMemory((about, content) ->
                 read(new String(content, StandardCharsets.UTF_8))));
+        upload.setUploadButton(Forms.button("Choose a CSV file", () -> { }));
         upload.setMaxFiles(1);
         upload.setMaxFileSize(PartsList.CHARACTERS_MAX * BYTES_PER_CHARACTER_MAX);
         upload.setAcceptedFileTypes(".csv", "text/csv", "text/plain");

@@ -88,20 +88,22 @@ class ReleaseView extends DeskPage {
         if (chosen.isEmpty()) {
             return;
         }
+        Kit kit = kit();
         List<String> approved = procedures.current().stream().map(procedure -> procedure.ref().id()).toList();
         lines.add(Forms.panel("2. Parts list of " + chosen.get(),
                 new ListForm(told(), this::kit, approved, this::addLines)));
         List<Traveller> own = travellers.ofKit(chosen.get()).stream().map(Card::traveller).toList();
-        List<LineChoice> open = KitLines.unreleased(kit(), own).stream()
+        List<LineChoice> open = KitLines.unreleased(kit, own).stream()
                 .map(line -> new LineChoice(line, procedures.current(line.procedure()), heats.all())).toList();
         Div actions = Forms.row(Forms.act("Release the lines that have a heat", () -> release(open)));
         actions.setVisible(!open.isEmpty());
-        lines.add(Forms.panel("3. Lines to release", table().show(open), actions));
+        lines.add(Forms.panel("3. Lines to release", table(kit).show(open), actions));
     }
 
-    private static DeskTable<LineChoice> table() {
+    private static DeskTable<LineChoice> table(Kit kit) {
         return new DeskTable<LineChoice>("Lines of the kit that no traveller was released for",
-                "Every line of this kit is released. Add lines above to release more.")
+                kit.lines().isEmpty() ? "The parts list is empty. Type a line above, or take a whole list."
+                        : "Every line of this kit is released. Add lines above to release more.")
                 .text("Line", choice -> String.valueOf(choice.line().lineNumber()))
                 .text("Part", choice -> choice.line().partNumber() + " rev " + choice.line().drawingRevision())
                 .text("Description", choice -> choice.line().description())

@@ -17,7 +17,7 @@ import java.util.Optional;
  *
  * @param number the step's number
  * @param title its title
- * @param state {@code signed}, {@code begun}, {@code to come} or {@code superseded by rework}
+ * @param state {@code signed}, {@code begun}, {@code held, not signed}, {@code to come} or {@code superseded by rework}
  * @param who who signed it and when, or who began it
  * @param lasted how long its hold lasted, where it ended
  * @param readings what was read, each with its unit; a corrected value says what it was before
@@ -31,10 +31,17 @@ record StepLine(int number, String title, String state, String who, String laste
             card.traveller().superseded().stream().filter(run -> run.step().equals(step.id()))
                     .forEach(run -> lines.add(line(step, run, "superseded by rework", vocabulary, zone)));
             Optional<StepRun> run = card.traveller().run(step.id());
-            lines.add(run.map(now -> line(step, now, now.isSigned() ? "signed" : "begun", vocabulary, zone))
+            lines.add(run.map(now -> line(step, now, state(now), vocabulary, zone))
                     .orElseGet(() -> new StepLine(step.number(), step.title(), "to come", "", "", List.of())));
         }
         return lines;
+    }
+
+    private static String state(StepRun run) {
+        if (run.isSigned()) {
+            return "signed";
+        }
+        return run.holdEndedAt().isPresent() ? "held, not signed" : run.isHolding() ? "hold is running" : "begun";
     }
 
     private static StepLine line(Step step, StepRun run, String state, Vocabulary vocabulary, ZoneId zone) {

@@ -117,6 +117,9 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         Div links = Forms.row(Links.to("board/kit/" + card.traveller().kit(), "Kit " + card.traveller().kit()),
                 Files.pdf("Print its label", card.id() + "-label.pdf",
                         () -> printer.pages(List.of(LabelTexts.of(card.traveller(), desk().isDemo())))));
+        if (desk().holds(Role.INSPECTOR)) {
+            links.add(Links.to("stamp/" + card.id(), "Read the whole record"));
+        }
         card.traveller().parent().ifPresent(parent ->
                 links.add(Links.to("board/traveller/" + parent, "Set apart from " + parent)));
         return Forms.panel("Where it stands", verdict, where, clocks, missing, links);
@@ -149,7 +152,7 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
     private String sentence(Nonconformance one) {
         String concerns = one.pieces().isEmpty() ? "No piece of this lot any more"
                 : "Concerns " + DispositionForm.pieces(one);
-        String opened = concerns + "; opened " + Words.stamp(one.openedAt().wall(), desk().zone()) + ". " + one.text();
+        String opened = concerns + "; opened " + Words.stamp(one.openedAt().wall(), desk().zone()) + ". " + MissingWords.found(one) + ".";
         return opened + one.decision().map(decided -> " Decided by " + decided.signature().signer().name() + ", "
                 + Words.stamp(decided.at().wall(), desk().zone()) + ": " + Wording.words(decided.disposition().name())
                 + ", because: " + decided.reason()).orElse(one.isOpen() ? " Open." : "");

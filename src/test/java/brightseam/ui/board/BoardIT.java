@@ -43,6 +43,8 @@ class BoardIT {
     private static Path procedures;
 
     private static ShopServer shop;
+    private static DeskBrowser bram;
+    private static DeskBrowser oda;
 
     @BeforeAll
     static void open_the_demo_shop() throws IOException {
@@ -52,75 +54,73 @@ class BoardIT {
             }
         }
         shop = ShopServer.demo("--brightseam.procedures=" + procedures);
+        bram = new DeskBrowser(shop, DemoPerson.BRAM_ODUYA);
+        oda = new DeskBrowser(shop, DemoPerson.ODA_MARSH);
     }
 
     @AfterAll
     static void close_it() {
+        bram.close();
+        oda.close();
         shop.close();
     }
 
     @Test
     void the_board_says_what_was_signed_elsewhere_within_a_second() {
-        try (DeskBrowser bram = new DeskBrowser(shop, DemoPerson.BRAM_ODUYA)) {
-            bram.open("/board").look("board");
-            Card card = anyToRead();
-            NextAction.Read read = (NextAction.Read) card.next();
-            String row = "[data-traveller='" + card.id() + "']";
-            assertThat(bram.page().locator(row)).containsText(read.step().title() + " not signed");
-            Actor ilka = new Actor(DemoPerson.ILKA_FERROW.badge(), "bench-1");
-            Card now = card;
-            while (now.next() instanceof NextAction.Read next) {
-                done(shop.bean(TravellerActions.class).takeReading(ilka, List.of(card.id()), next.step().id(),
-                        next.reading().id(), next.reading().limits().minimum().orElse(BigDecimal.ONE)));
-                now = again(card);
-            }
-            done(shop.bean(TravellerActions.class).signStep(
-                    ilka, List.of(card.id()), read.step().id(), signer(DemoPerson.ILKA_FERROW)));
-            String next = MissingWords.shortly(again(card), shop.bean(
-                    brightseam.kernel.shell.ShopClock.class).now()).getFirst();
-            bram.page().waitForFunction("([row, words]) => document.querySelector(row).innerText.includes(words)",
-                    List.of(row, next), new Page.WaitForFunctionOptions().setTimeout(1_000));
+        bram.open("/board").look("board");
+        Card card = anyToRead();
+        NextAction.Read read = (NextAction.Read) card.next();
+        String row = "[data-traveller='" + card.id() + "']";
+        assertThat(bram.page().locator(row)).containsText(read.step().title() + " not signed");
+        Actor ilka = new Actor(DemoPerson.ILKA_FERROW.badge(), "bench-1");
+        Card now = card;
+        while (now.next() instanceof NextAction.Read next) {
+            done(shop.bean(TravellerActions.class).takeReading(ilka, List.of(card.id()), next.step().id(),
+                    next.reading().id(), next.reading().limits().minimum().orElse(BigDecimal.ONE)));
+            now = again(card);
         }
+        done(shop.bean(TravellerActions.class).signStep(
+                ilka, List.of(card.id()), read.step().id(), signer(DemoPerson.ILKA_FERROW)));
+        String next = MissingWords.shortly(again(card), shop.bean(
+                brightseam.kernel.shell.ShopClock.class).now()).getFirst();
+        bram.page().waitForFunction("([row, words]) => document.querySelector(row).innerText.includes(words)",
+                List.of(row, next), new Page.WaitForFunctionOptions().setTimeout(1_000));
     }
 
     @Test
     void the_board_can_be_narrowed_and_leads_to_travellers_and_kits() {
-        try (DeskBrowser bram = new DeskBrowser(shop, DemoPerson.BRAM_ODUYA)) {
-            bram.open("/board");
-            int all = bram.page().locator(".board-row").count();
-            bram.choose("Every kit", "K-0043");
-            assertThat(bram.page().locator(".board-row")).hasCount(7);
-            assertThat(all).isGreaterThan(7);
-            bram.page().locator(".board-row").first().click(new com.microsoft.playwright.Locator.ClickOptions()
-                    .setPosition(600, 20));
-            bram.page().waitForURL("**/board/traveller/**");
-            bram.shows("Where it stands").look("traveller");
-            bram.open("/board/kit/K-0043").shows("Can it go in?").look("kit");
-            assertThat(bram.page().locator("[data-kit='K-0043']")).containsText("Held up by");
-        }
+        bram.open("/board");
+        int all = bram.page().locator(".board-row").count();
+        bram.choose("Every kit", "K-0043");
+        assertThat(bram.page().locator(".board-row")).hasCount(7);
+        assertThat(all).isGreaterThan(7);
+        bram.page().locator(".board-row").first().click(new com.microsoft.playwright.Locator.ClickOptions()
+                .setPosition(600, 20));
+        bram.page().waitForURL("**/board/traveller/**");
+        bram.shows("Where it stands").look("traveller");
+        bram.open("/board/kit/K-0043").shows("Can it go in?").look("kit");
+        assertThat(bram.page().locator("[data-kit='K-0043']")).containsText("Held up by");
     }
 
     @Test
     void a_list_with_an_error_releases_nothing_and_the_corrected_one_does() {
         String header = "part_number,description,drawing_revision,quantity,procedure,heat\n";
-        try (DeskBrowser bram = new DeskBrowser(shop, DemoPerson.BRAM_ODUYA)) {
-            bram.open("/release").look("release-start");
-            bram.fill("Kit label", "K-0091").fill("Title", "Lander 9, spare legs").press("Open this kit")
-                    .hears("Opened");
-            bram.fill("Parts list as CSV", header + "HDF-9100-01,Spare leg,A,two,TUBE,\nHDF-9100-02,=1+1,A,1,TUBE,\n")
-                    .press("Check the list and add it").hears("List not used");
-            assertThat(bram.page().locator("table").first()).containsText("two");
-            bram.look("release-problems");
-            assertThat(shop.bean(Travellers.class).ofKit(new KitId("K-0091"))).isEmpty();
-            bram.page().locator("vaadin-upload input[type=file]").setInputFiles(new FilePayload("list.csv", "text/csv",
-                    (header + "HDF-9100-01,Spare leg,A,2,TUBE," + tubeHeat() + "\n").getBytes(StandardCharsets.UTF_8)));
-            bram.hears("Added").shows("HDF-9100-01 rev A");
-            bram.press("Release the lines that have a heat").hears("Released").look("released");
-            List<Card> released = shop.bean(Travellers.class).ofKit(new KitId("K-0091"));
-            assertThat(released).extracting(card -> card.traveller().pieces()).containsExactly(List.of(1, 2));
-            assertThat(pdf(bram, "Print traveller labels")).startsWith("%PDF-");
-            bram.open("/board/kit/K-0091").shows("HDF-9100-01").shows("Cannot go in yet");
-        }
+        bram.open("/release").look("release-start");
+        bram.fill("Kit label", "K-0091").fill("Title", "Lander 9, spare legs").press("Open this kit")
+                .hears("Opened");
+        bram.fill("Parts list as CSV", header + "HDF-9100-01,Spare leg,A,two,TUBE,\nHDF-9100-02,=1+1,A,1,TUBE,\n")
+                .press("Check the list and add it").hears("List not used");
+        assertThat(bram.page().locator("table").first()).containsText("two");
+        bram.look("release-problems");
+        assertThat(shop.bean(Travellers.class).ofKit(new KitId("K-0091"))).isEmpty();
+        bram.page().locator("vaadin-upload input[type=file]").setInputFiles(new FilePayload("list.csv", "text/csv",
+                (header + "HDF-9100-01,Spare leg,A,2,TUBE," + tubeHeat() + "\n").getBytes(StandardCharsets.UTF_8)));
+        bram.hears("Added").shows("HDF-9100-01 rev A");
+        bram.press("Release the lines that have a heat").hears("Released").look("released");
+        List<Card> released = shop.bean(Travellers.class).ofKit(new KitId("K-0091"));
+        assertThat(released).extracting(card -> card.traveller().pieces()).containsExactly(List.of(1, 2));
+        assertThat(pdf(bram, "Print traveller labels")).startsWith("%PDF-");
+        bram.open("/board/kit/K-0091").shows("HDF-9100-01").shows("Cannot go in yet");
     }
 
     @Test
@@ -128,73 +128,64 @@ class BoardIT {
         Card stopped = shop.bean(Travellers.class).notEnded().stream().filter(card -> card.traveller().isInQuarantine())
                 .filter(card -> !card.procedure().step(card.traveller().openNonconformances().getFirst().step())
                         .reworkTo().isEmpty()).findFirst().orElseThrow();
-        try (DeskBrowser bram = new DeskBrowser(shop, DemoPerson.BRAM_ODUYA)) {
-            bram.open("/board/traveller/" + stopped.id()).shows("Decide and sign").look("quarantine");
-            assertThat(bram.page().locator("vaadin-select-item").all()).isEmpty();
-            bram.choose("What becomes of", "rework").fill("Reason (goes into the record)", "Pickle it again, shorter.")
-                    .fill("Your PIN", "111999").press("Decide and sign").hears("Not recognised");
-            bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Decide and sign").hears("Return not allowed");
-            bram.page().locator("vaadin-select").nth(1).click();
-            bram.page().locator("vaadin-select-item").first().click();
-            bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Decide and sign").hears("Decided");
-            assertThat(again(stopped).traveller().nonconformances()).anyMatch(nc -> nc.decision()
-                    .filter(how -> how.disposition() == Disposition.REWORK).isPresent());
-        }
+        bram.open("/board/traveller/" + stopped.id()).shows("Decide and sign").look("quarantine");
+        bram.choose("What becomes of", "rework").fill("Reason (goes into the record)", "Pickle it again, shorter.")
+                .fill("Your PIN", "111999").press("Decide and sign").hears("Not recognised");
+        bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Decide and sign").hears("Return not allowed");
+        bram.page().locator("vaadin-select").nth(1).click();
+        bram.page().locator("vaadin-select-item").first().click();
+        bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Decide and sign").hears("Decided");
+        assertThat(again(stopped).traveller().nonconformances()).anyMatch(nc -> nc.decision()
+                .filter(how -> how.disposition() == Disposition.REWORK).isPresent());
     }
 
     @Test
     void a_procedure_is_approved_as_shown_and_a_bad_file_changes_nothing() throws IOException {
         Path file = procedures.resolve("tube.yaml");
         String text = Files.readString(file);
-        try (DeskBrowser bram = new DeskBrowser(shop, DemoPerson.BRAM_ODUYA)) {
-            Files.writeString(file, text.replaceFirst("revision: A", "revision: B"));
-            bram.open("/shop/procedures").press("Read the folder again").shows("waits for approval").look("procedures");
-            bram.page().getByText("TUBE rev B").first().click();
-            bram.shows("Content hash").look("procedure");
-            bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Approve TUBE rev B as Bram Oduya")
-                    .hears("Approved");
-            assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("B");
-            Files.writeString(file, text.replaceFirst("revision: A", "revision: C").replaceFirst("kind: soak", "kind: bath"));
-            bram.open("/shop/procedures").press("Read the folder again").shows("tube.yaml: nothing of this file is used")
-                    .shows("The last approved revision stays in use: TUBE rev B").look("procedure-problems");
-            assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("B");
-        }
+        Files.writeString(file, text.replaceFirst("revision: A", "revision: B"));
+        bram.open("/shop/procedures").press("Read the folder again").shows("waits for approval").look("procedures");
+        bram.page().getByText("TUBE rev B").first().click();
+        bram.shows("Content hash").look("procedure");
+        bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Approve TUBE rev B as Bram Oduya")
+                .hears("Approved");
+        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("B");
+        Files.writeString(file, text.replaceFirst("revision: A", "revision: C").replaceFirst("kind: soak", "kind: bath"));
+        bram.open("/shop/procedures").press("Read the folder again").shows("tube.yaml: nothing of this file is used")
+                .shows("The last approved revision stays in use: TUBE rev B").look("procedure-problems");
+        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("B");
     }
 
     @Test
     void bins_stations_and_heats_are_registered_and_their_labels_printed() {
-        try (DeskBrowser bram = new DeskBrowser(shop, DemoPerson.BRAM_ODUYA)) {
-            bram.open("/shop").look("shop");
-            bram.open("/shop/bins").fill("First label", "B-0991").fill("How many, numbered on", "3").press("Register")
-                    .hears("Registered").look("bins");
-            assertThat(shop.bean(Bins.class).find(new BinId("B-0993"))).isPresent();
-            bram.press("Retire B-0993").hears("Retire").shows("retired");
-            bram.fill("First label", "B-0991").fill("How many, numbered on", "1").press("Register").hears("Label in use");
-            bram.open("/shop/stations").press("Take out of use S-SAW-1").fill("Reason", "blade changed")
-                    .press("Take out of use S-SAW-1, with this reason").hears("Out of use").look("stations");
-            bram.press("Put back into use").hears("Put back");
-            bram.open("/shop/heats").fill("Label", "H-9Z0001").fill("Grade", "9").fill("Form", "tube")
-                    .fill("Dimensions", "38.1 x 1.65 mm").fill("Maker", "Norrfall Titan").fill("Certificate number", "C-77")
-                    .press("Register").hears("Registered").look("heats");
-            bram.open("/shop/labels").press("All of them").shows("A4 sheets").look("labels");
-            assertThat(pdf(bram, "A4 sheets: ten to a sheet")).startsWith("%PDF-");
-        }
+        bram.open("/shop").look("shop");
+        bram.open("/shop/bins").fill("First label", "B-0991").fill("How many, numbered on", "3").press("Register")
+                .hears("Registered").look("bins");
+        assertThat(shop.bean(Bins.class).find(new BinId("B-0993"))).isPresent();
+        bram.press("Retire B-0993").press("Retire B-0993 for good").hears("Retired").shows("retired");
+        bram.fill("First label", "B-0991").fill("How many, numbered on", "1").press("Register").hears("Label in use");
+        bram.open("/shop/stations").press("Take out of use S-SAW-1").fill("Reason", "blade changed")
+                .press("Take out of use S-SAW-1, with this reason").hears("Out of use").look("stations");
+        bram.press("Put back into use").hears("Put back");
+        bram.open("/shop/heats").fill("Label", "H-9Z0001").fill("Grade", "9").fill("Form", "tube")
+                .fill("Dimensions", "38.1 x 1.65 mm").fill("Maker", "Norrfall Titan").fill("Certificate number", "C-77")
+                .press("Register").hears("Registered").look("heats");
+        bram.open("/shop/labels").press("All of them").shows("A4 sheets").look("labels");
+        assertThat(pdf(bram, "A4 sheets: ten to a sheet")).startsWith("%PDF-");
     }
 
     @Test
     void an_administrator_keeps_people_and_stamps() {
-        try (DeskBrowser oda = new DeskBrowser(shop, DemoPerson.ODA_MARSH)) {
-            oda.open("/shop/people").fill("Badge", "P-0107").fill("Name", "Mirja Tolv").fill("PIN, 4 to 8 digits", "1234");
-            oda.page().getByLabel("inspector").check();
-            oda.press("Register").hears("Too easy").look("people");
-            oda.open("/shop/people/P-0107").fill("New PIN, 4 to 8 digits", "907146").press("Set PIN").hears("PIN set");
-            oda.fill("Stamp number", "BS-07").press("Issue stamp").hears("Stamp in use");
-            oda.fill("Stamp number", "BS-31").press("Issue stamp").hears("Issued").shows("Holds stamp BS-31").look("person");
-            assertThat(shop.bean(People.class).find(new BadgeId("P-0107")).orElseThrow().holds(Role.INSPECTOR)).isTrue();
-            oda.press("Deactivate Mirja Tolv").fill("Reason", "left the shop")
-                    .press("Deactivate Mirja Tolv, with this reason").hears("Deactivated").shows("closed for good");
-            oda.open("/board").shows("Travellers");
-        }
+        oda.open("/shop/people").fill("Badge", "P-0107").fill("Name", "Mirja Tolv").fill("PIN, 4 to 8 digits", "1234");
+        oda.page().getByLabel("inspector").check();
+        oda.press("Register").hears("Too easy").look("people");
+        oda.open("/shop/people/P-0107").fill("New PIN, 4 to 8 digits", "907146").press("Set PIN").hears("PIN set");
+        oda.fill("Stamp number", "BS-07").press("Issue stamp").hears("Stamp in use");
+        oda.fill("Stamp number", "BS-31").press("Issue stamp").hears("Issued").shows("Holds stamp BS-31").look("person");
+        assertThat(shop.bean(People.class).find(new BadgeId("P-0107")).orElseThrow().holds(Role.INSPECTOR)).isTrue();
+        oda.press("Deactivate Mirja Tolv").fill("Reason", "left the shop")
+                .press("Deactivate Mirja Tolv, with this reason").hears("Deactivated").shows("closed for good");
+        oda.open("/board").shows("Travellers");
     }
 
     private static Card anyToRead() {

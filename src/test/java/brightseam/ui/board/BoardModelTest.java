@@ -73,7 +73,7 @@ class BoardModelTest {
         BoardRow late = row(ready("T-1", "K-08", 23 * 60 + 42));
         assertThat(late.verdict()).isEqualTo("Not ready");
         assertThat(late.missing()).containsExactly("window closes in 18 min, passing in needs it open for 30 min");
-        assertThat(late.first().map(Countdown::words)).contains("clean window closes (closed clean bin)");
+        assertThat(late.first().map(Countdown::words)).contains("Clean window closes (closed clean bin)");
     }
 
     @Test
