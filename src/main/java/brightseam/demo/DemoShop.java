@@ -9,13 +9,15 @@ import java.time.Duration;
 import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
 
 /**
  * Gives a demo shop whose ledger is empty its people, things and past, before the first page is served. What was
- * recorded once is kept: a later start adds nothing.
+ * recorded once is kept: a later start adds nothing. With {@code brightseam.demo-past=false} it begins with people and
+ * things alone.
  */
 @Component
 @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
@@ -35,10 +37,11 @@ final class DemoShop implements SmartLifecycle {
     private final Story story;
     private final Travellers travellers;
     private final DemoClock clock;
+    private final boolean withPast;
     private boolean running;
 
     DemoShop(LastEntries ledger, Registers registers, Yesterday yesterday, Today today, Now now, Story story,
-            Travellers travellers, DemoClock clock) {
+            Travellers travellers, DemoClock clock, @Value("${brightseam.demo-past:true}") boolean withPast) {
         this.ledger = ledger;
         this.registers = registers;
         this.yesterday = yesterday;
@@ -47,6 +50,7 @@ final class DemoShop implements SmartLifecycle {
         this.story = story;
         this.travellers = travellers;
         this.clock = clock;
+        this.withPast = withPast;
     }
 
     @Override
@@ -63,6 +67,14 @@ final class DemoShop implements SmartLifecycle {
     private void play() {
         Moment end = clock.now().plus(DemoClock.HEAD_START);
         registers.fill();
+        if (withPast) {
+            playPast(end);
+        } else {
+            story.passUntil(end);
+        }
+    }
+
+    private void playPast(Moment end) {
         yesterday.play();
         until(end, SECOND_DAY);
         today.play();
@@ -71,7 +83,6 @@ final class DemoShop implements SmartLifecycle {
         today.openWindow(rods());
         until(end, WET_LINE);
         now.play(ballast);
-        LOG.info("the demo's past ends {} before its planned end", end.since(clock.now()));
     }
 
     private TravellerId rods() {
@@ -81,7 +92,7 @@ final class DemoShop implements SmartLifecycle {
 
     private void until(Moment end, Duration before) {
         Duration left = end.since(clock.now()).minus(before);
-        LOG.info("the demo's past has {} to spare", left);
+        LOG.debug("the demo's past has {} to spare", left);
         story.pass(left);
     }
 

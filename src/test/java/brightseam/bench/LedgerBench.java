@@ -59,7 +59,7 @@ public final class LedgerBench {
                 callers, counts[0] / turns, counts[1] / turns, counts[2] / turns, (double) counts[2] / counts[1]);
     }
 
-    private static long stored(Contender contender, long[] next) throws Exception {
+    static long stored(Contender contender, long[] next) throws Exception {
         LongAdder count = new LongAdder();
         long end = System.nanoTime() + TURN_NANOS;
         List<Thread> threads = new ArrayList<>();
@@ -84,7 +84,7 @@ public final class LedgerBench {
         }
     }
 
-    private static void delete(Path folder) throws IOException {
+    static void delete(Path folder) throws IOException {
         try (Stream<Path> paths = Files.walk(folder)) {
             for (Path path : paths.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(path);

@@ -1,0 +1,61 @@
+package brightseam.bench;
+
+import brightseam.browser.ShopServer;
+import brightseam.demo.Crew;
+import brightseam.demo.DemoPerson;
+import brightseam.kernel.StepId;
+import brightseam.kernel.TravellerId;
+import brightseam.ledger.Outcome;
+import brightseam.people.Signer;
+import brightseam.traveller.shell.Actor;
+import brightseam.traveller.shell.TravellerActions;
+import brightseam.traveller.shell.Travellers;
+import java.util.List;
+import java.util.concurrent.ConcurrentLinkedQueue;
+
+/** Signs the first step of one traveller after another, through the service that the bench uses; the PIN aside. */
+final class Signing implements LedgerBench.Contender {
+
+    /** Fewer than the states that the shop keeps in memory: what is signed on a bench was loaded a moment before. */
+    private static final int WAITING_MAX = 3_000;
+
+    private final TravellerActions actions;
+    private final Travellers travellers;
+    private final Copies copies;
+    private final Actor actor;
+    private final Signer signer;
+    private final TravellerId original;
+    private final StepId step;
+    private final ConcurrentLinkedQueue<TravellerId> waiting = new ConcurrentLinkedQueue<>();
+
+    /** {@code original} stands where {@code step} is to be signed next. */
+    Signing(ShopServer shop, Copies copies, TravellerId original, StepId step) {
+        this.actions = shop.bean(TravellerActions.class);
+        this.travellers = shop.bean(Travellers.class);
+        this.actor = shop.bean(Crew.class).actor(DemoPerson.ILKA_FERROW);
+        this.signer = shop.bean(Crew.class).signer(DemoPerson.ILKA_FERROW);
+        this.copies = copies;
+        this.original = original;
+        this.step = step;
+    }
+
+    /** Has enough travellers wait for a signature. */
+    void prepare() {
+        waiting.addAll(copies.of(original, WAITING_MAX - waiting.size()));
+        waiting.forEach(travellers::find);
+    }
+
+    @Override
+    public void store(int caller, long turn) {
+        TravellerId next = waiting.poll();
+        if (next == null) {
+            throw new IllegalStateException("more than " + WAITING_MAX + " signatures in one turn");
+        }
+        if (!(actions.signStep(actor, List.of(next), step, signer) instanceof Outcome.Done)) {
+            throw new IllegalStateException(next + " was not signed");
+        }
+    }
+
+    @Override
+    public void close() {}
+}
