@@ -22,10 +22,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Writes the one thing to do. */
 final class DoingWriter {
+
+    /** As the rules write lengths of time into a nonconformance's text. */
+    private static final Pattern DURATION = Pattern.compile("\\bPT[0-9HMS.]+");
 
     private final Vocabulary vocabulary;
     private final ZoneId zone;
@@ -147,7 +151,8 @@ final class DoingWriter {
         List<String> lines = new ArrayList<>();
         open.forEach(nc -> lines.add("Number " + nc.number() + ", " + Wording.words(nc.cause().name()) + " at "
                 + Wording.words(nc.step().value()) + ", pieces "
-                + nc.pieces().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ": " + nc.text()));
+                + nc.pieces().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ": "
+                + DURATION.matcher(nc.text()).replaceAll(found -> Words.duration(Duration.parse(found.group())))));
         lines.add("Set the pieces apart and call the lead or the inspector. The card goes on by itself after they"
                 + " decide.");
         return new Doing.Wait("Stopped", lines);

@@ -161,6 +161,7 @@ class BenchIT {
         Card mast = lot("K-0042", "HDF-3200-01");
         try (ShopTablet tablet = ilka()) {
             tablet.scan(LabelKind.TRAVELLER, mast.id().value()).shows("In quarantine").look("quarantine");
+            assertThat(tablet.page().locator(".lines")).containsText("longest hold 5 min");
         }
     }
 }
