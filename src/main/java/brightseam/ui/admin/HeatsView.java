@@ -32,8 +32,7 @@ class HeatsView extends DeskPage {
     private final DeskTable<Heat> table = new DeskTable<Heat>("Every heat",
             "No heat is registered. Register each with its certificate above; without one nothing is released.")
             .text("Heat", heat -> heat.id().value())
-            .text("Grade and form", heat -> heat.grade() + ", " + heat.form())
-            .text("Dimensions", Heat::dimensions)
+            .text("Metal", heat -> "grade " + heat.grade() + " " + heat.form() + ", " + heat.dimensions())
             .text("Maker and certificate", heat -> heat.maker() + ", " + heat.certificateNumber())
             .text("Received", heat -> Words.stamp(heat.receivedAt(), desk().zone()))
             .text("State", heat -> heat.holdReason().map(why -> "ON HOLD: " + why).orElse("may be used"))

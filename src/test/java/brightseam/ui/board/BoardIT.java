@@ -132,8 +132,8 @@ class BoardIT {
         bram.choose("What becomes of", "rework").fill("Reason (goes into the record)", "Pickle it again, shorter.")
                 .fill("Your PIN", "111999").press("Decide and sign").hears("Not recognised");
         bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Decide and sign").hears("Return not allowed");
-        bram.page().locator("vaadin-select").nth(1).click();
-        bram.page().locator("vaadin-select-item").first().click();
+        bram.choose("Back to step", stopped.procedure().step(brightseam.traveller.Guide.returns(stopped.traveller(),
+                stopped.procedure(), stopped.traveller().openNonconformances().getFirst()).getFirst()).title());
         bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Decide and sign").hears("Decided");
         assertThat(again(stopped).traveller().nonconformances()).anyMatch(nc -> nc.decision()
                 .filter(how -> how.disposition() == Disposition.REWORK).isPresent());
