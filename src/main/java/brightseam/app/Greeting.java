@@ -44,7 +44,8 @@ class Greeting {
                 ownAddresses().forEach(host -> say("From a tablet in this network     " + address(host, port)));
             }
             if (firstRun.isNeeded()) {
-                say("Nobody has a badge yet. Make the first administrator at  " + address("localhost", port) + "first-run");
+                say("Nobody has a badge yet. Make the first administrator at  "
+                        + address("localhost", port) + "first-run");
             }
         }
     }

@@ -54,23 +54,20 @@ final class RecordCheck {
 
     /** Every finding in {@code record}, empty where it is in order. */
     static List<String> findings(Procedure procedure, List<TravellerEvent> record) {
-        RecordCheck check = new RecordCheck(procedure);
-        check.readAll(record);
-        return check.findings;
+        return new RecordCheck(procedure).readAll(record).findings;
     }
 
     /** The pieces that {@code record} leaves in the lot. */
     static Set<Integer> pieces(Procedure procedure, List<TravellerEvent> record) {
-        RecordCheck check = new RecordCheck(procedure);
-        check.readAll(record);
-        return check.pieces;
+        return new RecordCheck(procedure).readAll(record).pieces;
     }
 
-    private void readAll(List<TravellerEvent> record) {
+    private RecordCheck readAll(List<TravellerEvent> record) {
         for (TravellerEvent event : record) {
             clean.wear(event.at());
             read(event);
         }
+        return this;
     }
 
     private void read(TravellerEvent event) {
@@ -244,18 +241,15 @@ final class RecordCheck {
         rule(numbers.add(e.number()), "a number given twice", e);
         rule(!e.pieces().isEmpty() && pieces.containsAll(e.pieces()), "about pieces that are not here", e);
         open.put(e.number(), new TreeSet<>(e.pieces()));
-        if (e.cause() == Nonconformance.Cause.HOLD_OVERRUN) {
-            rule(!overruns.containsValue(e.step()), "one overrun opened twice", e);
-            overruns.put(e.number(), e.step());
-        }
-        if (e.cause() == Nonconformance.Cause.HOLD_CUT_SHORT) {
-            cutShort.add(e.step());
-        }
-        if (e.cause() == Nonconformance.Cause.READING_OUT_OF_LIMITS) {
-            outOfLimits.add(e.step());
-        }
-        if (e.cause() == Nonconformance.Cause.GAP_EXCEEDED) {
-            rule(gapsMissed.add(e.step()), "one gap opened twice", e);
+        switch (e.cause()) {
+            case HOLD_OVERRUN -> {
+                rule(!overruns.containsValue(e.step()), "one overrun opened twice", e);
+                overruns.put(e.number(), e.step());
+            }
+            case HOLD_CUT_SHORT -> cutShort.add(e.step());
+            case GAP_EXCEEDED -> rule(gapsMissed.add(e.step()), "one gap opened twice", e);
+            case READING_OUT_OF_LIMITS -> outOfLimits.add(e.step());
+            case INSPECTION_REJECTED, REPORTED -> { }
         }
     }
 

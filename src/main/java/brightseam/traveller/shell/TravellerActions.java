@@ -96,7 +96,9 @@ public class TravellerActions {
                 (origin, card) -> new TravellerCommand.EndHold(origin, step));
     }
 
-    /** Takes the pieces out before the hold of {@code step} is over, because something worse would happen: quarantine. */
+    /**
+     * Takes the pieces out before the hold of {@code step} is over, because something worse would happen: quarantine.
+     */
     public Outcome<List<Traveller>> cutHoldShort(
             Actor actor, Collection<TravellerId> ids, StepId step, String reason) {
         return transactions.run(actor, "cut hold short", ids,

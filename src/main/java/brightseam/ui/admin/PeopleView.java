@@ -23,6 +23,7 @@ import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The people of the shop and the register of stamps. */
@@ -66,8 +67,8 @@ class PeopleView extends DeskPage {
         return Forms.row(badge, name, roles, pin, Forms.act("Register", () -> {
             boolean registered = told().guarded(() -> {
                 BadgeId label = badgeLabel(badge.getValue());
-                return java.util.Optional.of(told().decision(() -> people.run(new PersonCommand.Register(desk().origin(),
-                        label, name.getValue(), List.copyOf(roles.getValue()))))
+                return Optional.of(told().decision(() -> people.run(
+                        new PersonCommand.Register(desk().origin(), label, name.getValue(), List.copyOf(roles.getValue()))))
                         && told().decision(() -> people.setPin(desk().origin(), label, pin.getValue())));
             }).orElse(false);
             pin.clear();
@@ -110,6 +111,7 @@ class PeopleView extends DeskPage {
 
     private static String csv(List<Person> all) {
         return Csv.write(List.of("badge", "name", "roles", "stamp", "state"), all.stream().map(person -> List.of(
-                person.badge().value(), person.name(), roles(person), person.stamp().orElse(""), state(person))).toList());
+                person.badge().value(), person.name(), roles(person), person.stamp().orElse(""), state(person)))
+                .toList());
     }
 }

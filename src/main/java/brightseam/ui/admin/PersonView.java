@@ -75,7 +75,8 @@ class PersonView extends DeskPage implements BeforeEnterObserver {
                 Forms.panel("Inspector's stamp", stamp(person)),
                 Forms.panel("Qualifications", qualifications(person), granting(person)),
                 Forms.panel("Deactivate", Forms.note("The badge is closed for good and never given to anybody else."),
-                        TwoPresses.withReason("Deactivate", person.name(), reason -> run("Deactivated", () -> people.run(
+                        TwoPresses.withReason("Deactivate", person.name(), reason ->
+                                run("Deactivated", () -> people.run(
                                 new PersonCommand.Deactivate(desk().origin(), person.badge(), reason))))));
     }
 
@@ -103,7 +104,8 @@ class PersonView extends DeskPage implements BeforeEnterObserver {
     private Div stamp(Person person) {
         if (person.stamp().isPresent()) {
             return Forms.row(Forms.note("Holds stamp " + person.stamp().get() + "."),
-                    TwoPresses.withReason("Withdraw stamp", person.stamp().get(), reason -> run("Withdrawn", () -> people.run(
+                    TwoPresses.withReason("Withdraw stamp", person.stamp().get(), reason ->
+                            run("Withdrawn", () -> people.run(
                             new PersonCommand.WithdrawStamp(desk().origin(), person.badge(), reason)))));
         }
         TextField number = Forms.text("Stamp number", "never issued before, such as BS-08");

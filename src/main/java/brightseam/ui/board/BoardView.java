@@ -96,7 +96,8 @@ class BoardView extends DeskPage {
         showRows(rows);
         long ready = all.stream().filter(row -> row.verdict().startsWith("Ready")).count();
         long stopped = all.stream().filter(BoardRow::stopped).count();
-        head("Board", Words.count(all.size(), "traveller", "travellers") + " not ended, " + ready + " ready to pass in, "
+        head("Board", Words.count(all.size(), "traveller", "travellers") + " not ended, "
+                + ready + " ready to pass in, "
                 + stopped + " in quarantine.");
         empty.setVisible(rows.isEmpty());
         empty.setText(all.isEmpty() ? "No traveller is on its way. Release one from a kit's parts list (Release)."

@@ -27,7 +27,8 @@ final class KitForms {
         TextField label = Forms.text("Kit label", "begins with K-, such as K-07");
         TextField title = Forms.text("Title", "such as Lander frame 7");
         DateTimePicker due = due(Optional.empty(), desk);
-        Div form = Forms.row(label, title, due, Forms.button("Open this kit", () -> told.guarded(() -> told.outcome(() ->
+        Div form = Forms.row(label, title, due, Forms.button("Open this kit", () ->
+                told.guarded(() -> told.outcome(() ->
                 kits.execute(new KitCommand.OpenKit(kitLabel(label.getValue()), title.getValue(), at(due, desk),
                         desk.origin()))))
                 .ifPresent(kit -> {

@@ -26,7 +26,8 @@ final class KitLines {
      */
     static List<KitLine> unreleased(Kit kit, Collection<Traveller> travellers) {
         List<Traveller> free = new ArrayList<>(travellers.stream()
-                .filter(traveller -> traveller.parent().isEmpty()).sorted(Comparator.comparing(Traveller::id)).toList());
+                .filter(traveller -> traveller.parent().isEmpty())
+                .sorted(Comparator.comparing(Traveller::id)).toList());
         List<KitLine> open = new ArrayList<>();
         for (KitLine line : kit.lines()) {
             Optional<Traveller> answer = free.stream().filter(traveller -> answers(traveller, line)).findFirst();

@@ -25,7 +25,9 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
-/** Takes the lines of a kit: typed one by one, or as a list that is pasted or uploaded. Of a bad list nothing is used. */
+/**
+ * Takes the lines of a kit: typed one by one, or as a list that is pasted or uploaded. Of a bad list nothing is used.
+ */
 final class ListForm extends Div {
 
     private static final int BYTES_PER_CHARACTER_MAX = 4;
@@ -52,7 +54,8 @@ final class ListForm extends Div {
         pasted.setMinRows(4);
         pasted.setMaxRows(12);
         add(new H3("Type a line"), typed(procedures), new H3("Or take a whole list"), pasted,
-                Forms.row(Forms.button("Check the list and add it", () -> read(pasted.getValue())), upload()), problems);
+                Forms.row(Forms.button("Check the list and add it", () -> read(pasted.getValue())), upload()),
+                problems);
     }
 
     private Div typed(List<String> procedures) {

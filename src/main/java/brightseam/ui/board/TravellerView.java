@@ -152,7 +152,8 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
     private String sentence(Nonconformance one) {
         String concerns = one.pieces().isEmpty() ? "No piece of this lot any more"
                 : "Concerns " + DispositionForm.pieces(one);
-        String opened = concerns + "; opened " + Words.stamp(one.openedAt().wall(), desk().zone()) + ". " + MissingWords.found(one) + ".";
+        String opened = concerns + "; opened " + Words.stamp(one.openedAt().wall(), desk().zone()) + ". "
+                + MissingWords.found(one) + ".";
         return opened + one.decision().map(decided -> " Decided by " + decided.signature().signer().name() + ", "
                 + Words.stamp(decided.at().wall(), desk().zone()) + ": " + Wording.words(decided.disposition().name())
                 + ", because: " + decided.reason()).orElse(one.isOpen() ? " Open." : "");

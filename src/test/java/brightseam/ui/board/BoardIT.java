@@ -150,7 +150,8 @@ class BoardIT {
         bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Approve TUBE rev B as Bram Oduya")
                 .hears("Approved");
         assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("B");
-        Files.writeString(file, text.replaceFirst("revision: A", "revision: C").replaceFirst("kind: soak", "kind: bath"));
+        Files.writeString(file, text.replaceFirst("revision: A", "revision: C")
+                .replaceFirst("kind: soak", "kind: bath"));
         bram.open("/shop/procedures").press("Read the folder again").shows("tube.yaml: nothing of this file is used")
                 .shows("The last approved revision stays in use: TUBE rev B").look("procedure-problems");
         assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("B");
@@ -181,7 +182,8 @@ class BoardIT {
         oda.press("Register").hears("Too easy").look("people");
         oda.open("/shop/people/P-0107").fill("New PIN, 4 to 8 digits", "907146").press("Set PIN").hears("PIN set");
         oda.fill("Stamp number", "BS-07").press("Issue stamp").hears("Stamp in use");
-        oda.fill("Stamp number", "BS-31").press("Issue stamp").hears("Issued").shows("Holds stamp BS-31").look("person");
+        oda.fill("Stamp number", "BS-31").press("Issue stamp").hears("Issued")
+                .shows("Holds stamp BS-31").look("person");
         assertThat(shop.bean(People.class).find(new BadgeId("P-0107")).orElseThrow().holds(Role.INSPECTOR)).isTrue();
         oda.press("Deactivate Mirja Tolv").fill("Reason", "left the shop")
                 .press("Deactivate Mirja Tolv, with this reason").hears("Deactivated").shows("closed for good");
