@@ -68,7 +68,8 @@ class PeopleView extends DeskPage {
             boolean registered = told().guarded(() -> {
                 BadgeId label = badgeLabel(badge.getValue());
                 return Optional.of(told().decision(() -> people.run(
-                        new PersonCommand.Register(desk().origin(), label, name.getValue(), List.copyOf(roles.getValue()))))
+                        new PersonCommand.Register(
+                                desk().origin(), label, name.getValue(), List.copyOf(roles.getValue()))))
                         && told().decision(() -> people.setPin(desk().origin(), label, pin.getValue())));
             }).orElse(false);
             pin.clear();
