@@ -23,9 +23,10 @@ class BenchIT {
 
     private static ShopServer server;
 
+    /** Scanners are given more time than in the shop, so that a busy test machine does not tear a scan apart. */
     @BeforeAll
     static void open_the_demo_shop() {
-        server = ShopServer.demo("--brightseam.scanner-burst-millis=300", "--brightseam.scanner-idle-millis=500");
+        server = ShopServer.demo("--brightseam.scanner-burst-millis=1500", "--brightseam.scanner-idle-millis=2000");
     }
 
     @AfterAll
