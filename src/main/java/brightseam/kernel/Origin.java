@@ -1,6 +1,7 @@
 package brightseam.kernel;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Where an event came from: when, by whose badge, on which tablet, and whether the shop was a demo.
@@ -9,8 +10,9 @@ import java.util.Objects;
  * @param by who was signed in, or the badge {@code SHOP} where the server itself noticed something
  * @param tablet the tablet's label, or {@code server}
  * @param demo true for everything recorded in a demo shop; printed wherever the event is
+ * @param label how the label came in that set it off, where a label did
  */
-public record Origin(Moment at, BadgeId by, String tablet, boolean demo) {
+public record Origin(Moment at, BadgeId by, String tablet, boolean demo, Optional<LabelEntry> label) {
 
     /** The badge under which the server records what it notices by itself, such as an overrun hold. */
     public static final BadgeId SHOP = new BadgeId("SHOP");
@@ -20,5 +22,11 @@ public record Origin(Moment at, BadgeId by, String tablet, boolean demo) {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(by, "by");
         Syntax.text("tablet", tablet, 40);
+        label = label == null ? Optional.empty() : label;
+    }
+
+    /** An origin that no label set off. */
+    public Origin(Moment at, BadgeId by, String tablet, boolean demo) {
+        this(at, by, tablet, demo, Optional.empty());
     }
 }

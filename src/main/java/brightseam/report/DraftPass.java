@@ -110,9 +110,18 @@ final class DraftPass {
     Pass done() {
         List<String> cautions = start.cautionsRead()
                 ? step.cautions().stream().map(lookups::caution).toList() : List.of();
-        return new Pass(number, start.at(), lookups.who(start.by()), start.origin().tablet(), start.station(), bins,
+        return new Pass(number, start.at(), lookups.who(start.by()), tablet(), start.station(), bins,
                 start.gloves().map(lookups::gloves), cautions, start.loadWith(), gap, hold, readings, mark, remark,
                 superseded);
+    }
+
+    /** The tablet, and how the station's label came in where it was not read by a scanner. */
+    private String tablet() {
+        return start.origin().tablet() + start.origin().label().map(entry -> switch (entry) {
+            case SCANNED -> "";
+            case CAMERA -> ", label read by camera";
+            case TYPED -> ", label typed";
+        }).orElse("");
     }
 
     private static ReadingLine repeated(ReadingLine line) {

@@ -43,7 +43,7 @@ class Transactions {
 
     /** Now, as the origin of what {@code actor} does. */
     Origin origin(Actor actor) {
-        return new Origin(clock.now(), actor.badge(), actor.tablet(), clock.isDemo());
+        return new Origin(clock.now(), actor.badge(), actor.tablet(), clock.isDemo(), actor.label());
     }
 
     /**

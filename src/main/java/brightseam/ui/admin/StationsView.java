@@ -30,9 +30,9 @@ class StationsView extends DeskPage {
     private final Vocabulary vocabulary;
     private final DeskTable<Station> table = new DeskTable<Station>("Every station, those out of use too",
             "No station is registered. Register one for every class that a procedure names, above.")
-            .text("Station", station -> station.id().value()).text("Title", Station::title)
-            .text("Class", station -> className(station.stationClass()))
-            .text("Qualification", station -> station.needsQualification() ? "asked for" : "none asked for")
+            .text("Station", station -> station.id().value())
+            .text("What it is", station -> station.title() + " (" + className(station.stationClass()) + ")"
+                    + (station.needsQualification() ? "; qualification asked for" : ""))
             .text("State", station -> station.outOfUseReason().map(why -> "OUT OF USE: " + why).orElse("in use"))
             .cell("Actions", this::actions);
 

@@ -1,6 +1,7 @@
 package brightseam.ui.bench;
 
 import brightseam.kernel.BinId;
+import brightseam.kernel.LabelEntry;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.TravellerId;
@@ -34,20 +35,20 @@ final class BenchScans {
     /**
      * Does what {@code reading} asks for here.
      *
-     * @param how how it came in, for the record of a refusal, such as {@code scan} or {@code typed label}
+     * @param entry how the label came in, for the record
      */
-    Verdict scan(ScanReading reading, String how) {
+    Verdict scan(ScanReading reading, LabelEntry entry) {
         if (!(reading instanceof OwnLabel label)) {
-            return refuse(how, expected().refuses(reading).orElseThrow());
+            return refuse(entry, expected().refuses(reading).orElseThrow());
         }
         return switch (label.kind()) {
-            case TRAVELLER -> traveller(label.traveller().orElseThrow(), how);
-            case BIN -> bin(label.bin().orElseThrow(), how);
-            case STATION -> station(label.station().orElseThrow(), label, how);
+            case TRAVELLER -> traveller(label.traveller().orElseThrow(), entry);
+            case BIN -> bin(label.bin().orElseThrow(), entry);
+            case STATION -> station(label.station().orElseThrow(), label, entry);
             case BADGE -> label.badge().filter(badge -> !badge.equals(actor.badge()))
                     .<Verdict>map(Verdict.HandOver::new)
                     .orElseGet(() -> new Verdict.Accepted("Your badge", "You are signed in here."));
-            case HEAT, KIT -> refuse(how, expected().refuses(label).orElseThrow());
+            case HEAT, KIT -> refuse(entry, expected().refuses(label).orElseThrow());
         };
     }
 
@@ -60,29 +61,29 @@ final class BenchScans {
                 ? Expected.only(LabelKind.STATION) : TO_OPEN;
     }
 
-    private Verdict traveller(TravellerId id, String how) {
+    private Verdict traveller(TravellerId id, LabelEntry entry) {
         return model.open(id.value()).map(BenchScans::opened)
-                .orElseGet(() -> refuse(how, new ShopRefusal.TravellerUnknown(id)));
+                .orElseGet(() -> refuse(entry, new ShopRefusal.TravellerUnknown(id)));
     }
 
-    private Verdict bin(BinId bin, String how) {
+    private Verdict bin(BinId bin, LabelEntry entry) {
         if (services.bins().find(bin).isEmpty()) {
-            return refuse(how, new ShopRefusal.BinNotRegistered(bin));
+            return refuse(entry, new ShopRefusal.BinNotRegistered(bin));
         }
         boolean theirs = model.load().filter(open -> open.first().traveller().placement()
                 .filter(place -> place.bin().equals(bin)).isPresent()).isPresent();
         boolean empty = services.bins().inside(bin).isEmpty();
         boolean asked = model.next().filter(NextAction.PutInto.class::isInstance).isPresent();
         if (model.load().isPresent() && (asked || empty && !theirs)) {
-            return put(bin);
+            return put(bin, entry);
         }
         return model.open(bin.value()).map(BenchScans::opened)
-                .orElseGet(() -> refuse(how, new BenchRefusal.NothingInside(bin)));
+                .orElseGet(() -> refuse(entry, new BenchRefusal.NothingInside(bin)));
     }
 
-    private Verdict put(BinId bin) {
+    private Verdict put(BinId bin, LabelEntry entry) {
         Load open = model.load().orElseThrow();
-        Verdict verdict = deeds.put(open.ids(), bin);
+        Verdict verdict = deeds.put(open.ids(), bin, entry);
         boolean closed = services.bins().find(bin).filter(found -> found.state().closed()).isPresent();
         model.closedBin(Optional.of(bin).filter(refused -> closed && verdict instanceof Verdict.Refused));
         boolean openedByBin = LabelKind.BIN.owns(open.label());
@@ -92,18 +93,23 @@ final class BenchScans {
         return verdict;
     }
 
-    private Verdict station(StationId station, OwnLabel label, String how) {
+    private Verdict station(StationId station, OwnLabel label, LabelEntry entry) {
         Optional<Step> step = model.startable();
         if (step.isPresent()) {
-            return deeds.start(model.ids(), step.get(), station, model.isConfirmed());
+            return deeds.start(model.ids(), step.get(), station, model.isConfirmed(), entry);
         }
         return model.next().flatMap(Load::stepOf)
-                .map(at -> refuse(how, new BenchRefusal.StationNotAsked(station, at.id())))
-                .orElseGet(() -> refuse(how, TO_OPEN.refuses(label).orElseThrow()));
+                .map(at -> refuse(entry, new BenchRefusal.StationNotAsked(station, at.id())))
+                .orElseGet(() -> refuse(entry, TO_OPEN.refuses(label).orElseThrow()));
     }
 
-    private Verdict refuse(String how, Refusal refusal) {
-        return deeds.refuse(model.ids(), how, refusal);
+    private Verdict refuse(LabelEntry entry, Refusal refusal) {
+        String attempt = switch (entry) {
+            case SCANNED -> "scan";
+            case CAMERA -> "camera scan";
+            case TYPED -> "typed label";
+        };
+        return deeds.refuse(model.ids(), attempt, refusal);
     }
 
     private static Verdict opened(Load open) {

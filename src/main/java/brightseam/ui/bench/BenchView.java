@@ -1,5 +1,6 @@
 package brightseam.ui.bench;
 
+import brightseam.kernel.LabelEntry;
 import brightseam.people.shell.SignIn;
 import brightseam.people.shell.SignedInPerson;
 import brightseam.traveller.shell.Actor;
@@ -80,12 +81,12 @@ class BenchView extends Composite<ScreenFrame> implements Bench.Touched {
     }
 
     private void scanned(Scanned scan) {
-        String how = switch (scan.source()) {
-            case WEDGE -> "scan";
-            case CAMERA -> "camera scan";
-            case TYPED -> "typed label";
+        LabelEntry entry = switch (scan.source()) {
+            case WEDGE -> LabelEntry.SCANNED;
+            case CAMERA -> LabelEntry.CAMERA;
+            case TYPED -> LabelEntry.TYPED;
         };
-        Verdict verdict = scans.scan(Scans.read(scan, services.clock().now()), how);
+        Verdict verdict = scans.scan(Scans.read(scan, services.clock().now()), entry);
         model.refresh();
         screen.show();
         tell(verdict);

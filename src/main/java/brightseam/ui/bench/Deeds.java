@@ -1,6 +1,7 @@
 package brightseam.ui.bench;
 
 import brightseam.kernel.BinId;
+import brightseam.kernel.LabelEntry;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
@@ -33,8 +34,8 @@ final class Deeds {
         this.actions = services.actions();
     }
 
-    Verdict put(Collection<TravellerId> ids, BinId bin) {
-        return verdict("Right bin", "In " + bin + " now.", () -> actions.putInBin(actor, ids, bin));
+    Verdict put(Collection<TravellerId> ids, BinId bin, LabelEntry entry) {
+        return verdict("Right bin", "In " + bin + " now.", () -> actions.putInBin(actor.by(entry), ids, bin));
     }
 
     Verdict close(BinId bin) {
@@ -45,9 +46,11 @@ final class Deeds {
         return verdict("Open", bin + " is open: the window in the open counts.", () -> actions.openBin(actor, bin));
     }
 
-    Verdict start(Collection<TravellerId> ids, Step step, StationId station, boolean confirmed) {
+    Verdict start(
+            Collection<TravellerId> ids, Step step, StationId station, boolean confirmed, LabelEntry entry) {
         return verdict("Right station", "Step " + step.number() + " has begun at " + station + ".",
-                () -> actions.startStep(actor, ids, step.id(), Optional.of(station), confirmed, confirmed));
+                () -> actions.startStep(
+                        actor.by(entry), ids, step.id(), Optional.of(station), confirmed, confirmed));
     }
 
     Verdict beginHold(Collection<TravellerId> ids, Step step) {

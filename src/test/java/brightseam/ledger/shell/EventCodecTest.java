@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
+import brightseam.kernel.LabelEntry;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
 import brightseam.kernel.StepId;
@@ -36,6 +37,19 @@ class EventCodecTest {
     private record Moved(List<BinId> bins, Optional<BinId> from) implements Sample {}
 
     private record Stray() {}
+
+    @Test
+    void how_a_label_came_in_is_written_only_where_a_label_set_it_off() {
+        Origin typed = new Origin(ORIGIN.at(), ORIGIN.by(), ORIGIN.tablet(), false, Optional.of(LabelEntry.TYPED));
+        Dipped byTyping = new Dipped(new TravellerId("T-1042"), new StepId("pickle"), Duration.ofSeconds(95), Map.of(),
+                Optional.empty(), typed);
+        Dipped byTouch = new Dipped(new TravellerId("T-1042"), new StepId("pickle"), Duration.ofSeconds(95), Map.of(),
+                Optional.empty(), ORIGIN);
+        assertThat(codec.write(byTyping).json()).contains("\"label\":\"TYPED\"");
+        assertThat(codec.write(byTouch).json()).doesNotContain("label");
+        assertThat(codec.read(stored(codec.write(byTyping)))).isEqualTo(byTyping);
+        assertThat(codec.read(stored(codec.write(byTouch)))).isEqualTo(byTouch);
+    }
 
     @Test
     void what_was_written_is_read_back_through_the_canonical_form() {
