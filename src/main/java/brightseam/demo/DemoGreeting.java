@@ -26,7 +26,7 @@ final class DemoGreeting {
     /** The mark and the table. */
     static String words(double speed) {
         StringBuilder text = new StringBuilder(String.format(Locale.ROOT,
-                "%nDEMO SHOP \u2013 invented data, simulated clock \u00d7%s. Nothing here belongs to a real part or person.%n%n",
+                "%nDEMO SHOP – invented data, simulated clock ×%s. No part and no person here is real.%n%n",
                 speed == Math.rint(speed) ? String.valueOf((long) speed) : String.valueOf(speed)));
         text.append(row("badge", "PIN", "name", "role", "use it for"));
         for (DemoPerson person : DemoPerson.values()) {

@@ -27,7 +27,7 @@ import java.util.random.RandomGeneratorFactory;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.stereotype.Component;
 
-/** Does single actions of a {@link Story} through the shop's services, each after the time that a person needs for it. */
+/** Does single actions of a {@link Story} through the shop's services, each after the time that a person needs. */
 @Component
 @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
 final class Hands {

@@ -38,7 +38,8 @@ final class Shelf {
 
     /** Brings {@code id} into use; a clean bin is declared cleaned too. */
     void add(BinId id, BinClass binClass) {
-        Optional<Integer> capacity = binClass == BinClass.PROCESS_BASKET ? Optional.of(BASKET_HOLDS_MAX) : Optional.empty();
+        Optional<Integer> capacity =
+                Optional.of(BASKET_HOLDS_MAX).filter(most -> binClass == BinClass.PROCESS_BASKET);
         Crew.done(bins.execute(
                 new BinCommand.RegisterBin(id, binClass, capacity, crew.origin(DemoPerson.ODA_MARSH))));
         if (binClass == BinClass.CLEAN_BIN) {

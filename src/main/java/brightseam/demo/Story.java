@@ -40,7 +40,7 @@ public final class Story {
     }
 
     /**
-     * Does everything up to {@code until}: its pieces lie in a bin that suits it, and it is to be begun or stamped next.
+     * Does everything up to {@code until}: the pieces lie in a bin that suits it; it is to be begun or stamped next.
      *
      * @throws IllegalStateException where something is refused, or the traveller ends or is quarantined before
      */

@@ -40,6 +40,19 @@ final class Copies {
         return labels;
     }
 
+    /** Ends {@code copies} as {@code closed} ended, so that the shop has no more in work than a shop has. */
+    void end(List<TravellerId> copies, TravellerId closed) {
+        Entry last = ledger.read(StreamName.of("traveller", closed.value())).getLast();
+        List<Append> appends = new ArrayList<>();
+        for (TravellerId copy : copies) {
+            StreamName stream = StreamName.of("traveller", copy.value());
+            appends.add(new Append(stream, ledger.version(stream), List.of(new NewEvent(last.type(), last.json()))));
+        }
+        if (!appends.isEmpty()) {
+            store(appends);
+        }
+    }
+
     private static Append copy(List<Entry> recorded, TravellerId original, TravellerId label) {
         return new Append(StreamName.of("traveller", label.value()), 0, recorded.stream()
                 .map(entry -> new NewEvent(entry.type(), entry.json()

@@ -50,7 +50,7 @@ public final class LedgerBench {
             long[][] next = new long[contenders.size()][callers];
             for (int turn = 0; turn <= turns; turn++) {
                 for (int i = 0; i < contenders.size(); i++) {
-                    long stored = stored(contenders.get(i), next[i]);
+                    long stored = stored(contenders.get(i), next[i], TURN_NANOS);
                     counts[i] += turn == 0 ? 0 : stored;
                 }
             }
@@ -59,9 +59,10 @@ public final class LedgerBench {
                 callers, counts[0] / turns, counts[1] / turns, counts[2] / turns, (double) counts[2] / counts[1]);
     }
 
-    static long stored(Contender contender, long[] next) throws Exception {
+    /** How many rows the callers, one for each of {@code next}, have stored together in {@code nanos}. */
+    static long stored(Contender contender, long[] next, long nanos) throws Exception {
         LongAdder count = new LongAdder();
-        long end = System.nanoTime() + TURN_NANOS;
+        long end = System.nanoTime() + nanos;
         List<Thread> threads = new ArrayList<>();
         for (int caller = 0; caller < next.length; caller++) {
             int own = caller;

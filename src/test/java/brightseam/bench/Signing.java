@@ -17,7 +17,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 final class Signing implements LedgerBench.Contender {
 
     /** Fewer than the states that the shop keeps in memory: what is signed on a bench was loaded a moment before. */
-    private static final int WAITING_MAX = 3_000;
+    private static final int WAITING_MAX = 4_000;
 
     private final TravellerActions actions;
     private final Travellers travellers;
@@ -25,11 +25,13 @@ final class Signing implements LedgerBench.Contender {
     private final Actor actor;
     private final Signer signer;
     private final TravellerId original;
+    private final TravellerId closed;
     private final StepId step;
+    private final ConcurrentLinkedQueue<TravellerId> signed = new ConcurrentLinkedQueue<>();
     private final ConcurrentLinkedQueue<TravellerId> waiting = new ConcurrentLinkedQueue<>();
 
-    /** {@code original} stands where {@code step} is to be signed next. */
-    Signing(ShopServer shop, Copies copies, TravellerId original, StepId step) {
+    /** {@code original} stands where {@code step} is to be signed next, {@code closed} is through. */
+    Signing(ShopServer shop, Copies copies, TravellerId original, StepId step, TravellerId closed) {
         this.actions = shop.bean(TravellerActions.class);
         this.travellers = shop.bean(Travellers.class);
         this.actor = shop.bean(Crew.class).actor(DemoPerson.ILKA_FERROW);
@@ -37,10 +39,13 @@ final class Signing implements LedgerBench.Contender {
         this.copies = copies;
         this.original = original;
         this.step = step;
+        this.closed = closed;
     }
 
-    /** Has enough travellers wait for a signature. */
+    /** Has enough travellers wait for a signature, and ends those that were signed. */
     void prepare() {
+        copies.end(List.copyOf(signed), closed);
+        signed.clear();
         waiting.addAll(copies.of(original, WAITING_MAX - waiting.size()));
         waiting.forEach(travellers::find);
     }
@@ -54,6 +59,7 @@ final class Signing implements LedgerBench.Contender {
         if (!(actions.signStep(actor, List.of(next), step, signer) instanceof Outcome.Done)) {
             throw new IllegalStateException(next + " was not signed");
         }
+        signed.add(next);
     }
 
     @Override

@@ -49,11 +49,14 @@ class DemoShopTest {
 
     private static ShopServer shop;
     private static Moment start;
+    /** As they stood when the shop opened; other tests let time pass. */
+    private static List<Card> first;
 
     @BeforeAll
     static void open_the_demo_shop() {
         shop = ShopServer.demo();
         start = shop.bean(ShopClock.class).now();
+        first = shop.bean(Travellers.class).notEnded();
     }
 
     @AfterAll
@@ -69,24 +72,23 @@ class DemoShopTest {
 
     @Test
     void every_state_is_there_to_look_at() {
-        List<Card> cards = shop.bean(Travellers.class).notEnded();
-        has(cards, "released", card -> card.traveller().runs().isEmpty() && card.traveller().placement().isEmpty());
-        has(cards, "at the saw", card -> card.next() instanceof NextAction.Read read
+        has(first, "released", card -> card.traveller().runs().isEmpty() && card.traveller().placement().isEmpty());
+        has(first, "at the saw", card -> card.next() instanceof NextAction.Read read
                 && read.step().station().equals("saw"));
-        has(cards, "waiting for the dimensional stamp", card -> awaits(card, "dimensional-inspection"));
-        has(cards, "waiting for the readiness stamp", card -> awaits(card, "readiness-inspection"));
-        has(cards, "waiting for the last stamp", card -> awaits(card, "record-review")
+        has(first, "waiting for the dimensional stamp", card -> awaits(card, "dimensional-inspection"));
+        has(first, "waiting for the readiness stamp", card -> awaits(card, "readiness-inspection"));
+        has(first, "waiting for the last stamp", card -> awaits(card, "record-review")
                 && card.traveller().phase() == Phase.PASSED_IN);
-        has(cards, "about to be pickled", card -> card.next() instanceof NextAction.Begin begin
+        has(first, "about to be pickled", card -> card.next() instanceof NextAction.Begin begin
                 && begin.step().station().equals("pickle-tank") && begin.gap().isPresent());
-        has(cards, "ready", card -> card.isReady(start));
-        has(cards, "apart with a rejected piece", card -> card.traveller().parent().isPresent()
+        has(first, "ready", card -> card.isReady(start));
+        has(first, "apart with a rejected piece", card -> card.traveller().parent().isPresent()
                 && card.traveller().nonconformances().getFirst().cause() == Cause.INSPECTION_REJECTED);
-        has(cards, "overrun", card -> card.traveller().openNonconformances().stream()
+        has(first, "overrun", card -> card.traveller().openNonconformances().stream()
                 .anyMatch(nc -> nc.cause() == Cause.HOLD_OVERRUN));
-        has(cards, "touched", card -> card.traveller().window() instanceof Window.Ended ended
+        has(first, "touched", card -> card.traveller().window() instanceof Window.Ended ended
                 && ended.why() == WindowEnd.TOUCHED);
-        has(cards, "reworked", card -> !card.traveller().superseded().isEmpty() && !card.traveller().isInQuarantine()
+        has(first, "reworked", card -> !card.traveller().superseded().isEmpty() && !card.traveller().isInQuarantine()
                 && card.traveller().nonconformances().stream().flatMap(nc -> nc.decision().stream())
                         .anyMatch(how -> how.disposition() == Disposition.REWORK));
         has(shop.bean(Travellers.class).ended(10), "closed", card -> card.traveller().phase() == Phase.CLOSED);
@@ -94,10 +96,9 @@ class DemoShopTest {
 
     @Test
     void one_is_in_the_acid_and_one_window_is_nearly_used_up() {
-        List<Card> cards = shop.bean(Travellers.class).notEnded();
-        has(cards, "in the acid or just over its time", card -> card.traveller().runs().values().stream()
+        has(first, "in the acid or just over its time", card -> card.traveller().runs().values().stream()
                 .anyMatch(run -> run.isHolding() && run.step().value().equals("acid-pickle")));
-        has(cards, "nearly used up", card -> card.traveller().window() instanceof Window.Open open
+        has(first, "nearly used up", card -> card.traveller().window() instanceof Window.Open open
                 && open.remaining(start).compareTo(Duration.ofMinutes(30)) < 0
                 && open.remaining(start).compareTo(Duration.ofMinutes(10)) > 0);
     }
@@ -112,7 +113,8 @@ class DemoShopTest {
     @Test
     void everything_recorded_is_marked_demo() {
         assertThat(shop.bean(Ledger.class).readAllAfter(0, ENTRIES_MAX)).isNotEmpty()
-                .allSatisfy(entry -> assertThat(entry.json()).contains("\"demo\":true").doesNotContain("\"demo\":false"));
+                .allSatisfy(entry -> assertThat(entry.json())
+                        .contains("\"demo\":true").doesNotContain("\"demo\":false"));
     }
 
     @Test
@@ -170,6 +172,7 @@ class DemoShopTest {
     void a_shop_of_one_s_own_starts_with_nobody_and_nothing() {
         try (ShopServer empty = ShopServer.empty()) {
             assertThatThrownBy(() -> empty.bean(DemoGreeting.class)).isInstanceOf(NoSuchBeanDefinitionException.class);
+            assertThatThrownBy(() -> empty.bean(DemoRoute.class)).isInstanceOf(NoSuchBeanDefinitionException.class);
             assertThatThrownBy(() -> empty.bean(DemoClock.class)).isInstanceOf(NoSuchBeanDefinitionException.class);
             assertThat(empty.bean(Ledger.class).readAllAfter(0, 10)).isEmpty();
             assertThat(empty.bean(FirstRun.class).isNeeded()).isTrue();

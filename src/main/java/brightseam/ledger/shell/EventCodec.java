@@ -72,6 +72,11 @@ public final class EventCodec<E> {
         return classes.containsKey(type);
     }
 
+    /** The record class that is written as {@code type}; empty where this table lacks it. */
+    public Optional<Class<? extends E>> classOf(String type) {
+        return Optional.ofNullable(classes.get(type));
+    }
+
     /** The written form of {@code event}. */
     public NewEvent write(E event) {
         String name = names.get(event.getClass());

@@ -95,6 +95,9 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         if (desk.holds(Role.FABRICATOR)) {
             ways.add(Links.to("bench", "Bench"));
         }
+        if (desk.isDemo()) {
+            ways.add(Links.to("demo", "Demo"));
+        }
         return ways;
     }
 }
