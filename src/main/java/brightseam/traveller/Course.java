@@ -6,11 +6,17 @@ import brightseam.procedure.Gap;
 import brightseam.procedure.Hold;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.Step;
+import brightseam.procedure.StepKind;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where a traveller stands on its procedure: what may begin, what is hurried, what a return supersedes. */
 final class Course {
+
+    /** What may go on in quarantine once a gap runs to it. Common practice. */
+    private static final Set<StepKind> MAKING_SAFE = EnumSet.of(StepKind.RINSE, StepKind.CHECK, StepKind.DRY);
 
     private final Traveller traveller;
     private final Procedure procedure;
@@ -54,9 +60,13 @@ final class Course {
         return Optional.empty();
     }
 
-    /** Whether beginning {@code step} makes the pieces safe, which quarantine must not delay. */
+    /**
+     * Whether beginning {@code step} makes the pieces safe, which quarantine must not delay: where a gap runs to it and
+     * it takes something off them. Never into another bath, and never further along the route than dry.
+     */
     boolean makesSafe(StepId step) {
-        return gap().filter(gap -> gap.to().equals(step)).isPresent();
+        return gap().filter(gap -> gap.to().equals(step)).isPresent()
+                && MAKING_SAFE.contains(procedure.step(step).kind());
     }
 
     /** The steps from {@code step} on that have been begun. */

@@ -65,7 +65,8 @@ public final class Guide {
             return holding.get();
         }
         Optional<GapClock> gap = course.gap();
-        if (gap.isPresent() && !finishesFirst(gap.get())) {
+        boolean waits = traveller.isInQuarantine() && gap.filter(to -> !course.makesSafe(to.to())).isPresent();
+        if (gap.isPresent() && !waits && !finishesFirst(gap.get())) {
             return toBegin(procedure.step(gap.get().to()), gap);
         }
         if (traveller.isInQuarantine()) {

@@ -66,7 +66,8 @@ final class QuarantineRules {
                 .refuseIf(!returnFits(open.get(), c), () -> new TravellerRefusal.ReturnNotAllowed(returns(open.get())))
                 .refuseIf(waives(open.get(), c), () -> new TravellerRefusal.HoldCannotBeWaived(open.get().step()))
                 .refuseFor(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
-                .refuseFor(c.returnTo().flatMap(back -> course.gap().map(gap ->
+                .refuseFor(c.returnTo().flatMap(back -> course.gap()
+                        .filter(gap -> course.makesSafe(gap.to())).map(gap ->
                         new TravellerRefusal.NotThisStepYet(back, gap.to()))))
                 .acceptWith(() -> decided(open.get(), c));
     }

@@ -136,7 +136,18 @@ class HoldsAndGapsTest {
         Shop.withLotAt("pickle").does(ask -> ask.start("pickle")).passes(ofMinutes(6))
                 .when(ask -> ask.read("pickle", "acid-temperature", "30"))
                 .thenEvents(NonconformanceOpened.class, ReadingTaken.class)
+                .when(ask -> ask.beginHold("pickle")).thenRefused("in-quarantine")
+                .does(ask -> ask.decide(1, Disposition.USE_AS_IS, Commands.INSPECTOR))
                 .when(ask -> ask.beginHold("pickle")).thenEvents(HoldBegun.class);
+    }
+
+    @Test
+    void a_gap_never_leads_a_quarantined_lot_into_the_next_bath_and_its_rework_is_not_held_up_by_it() {
+        Shop shop = Shop.withLotAt("pickle").does(ask -> ask.report(1));
+        assertInstanceOf(NextAction.AwaitDisposition.class, Guide.next(shop.traveller(), shop.procedure));
+        shop.when(ask -> ask.start("pickle")).thenRefused("in-quarantine")
+                .when(ask -> ask.rework(1, "degrease", Commands.LEAD))
+                .thenEvents(Dispositioned.class, ReturnedToStep.class);
     }
 
     @Test
