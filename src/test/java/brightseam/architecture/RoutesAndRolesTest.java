@@ -1,0 +1,135 @@
+package brightseam.architecture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
+
+import com.tngtech.archunit.core.domain.JavaAnnotation;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.router.RouteAlias;
+import com.vaadin.flow.server.auth.AnonymousAllowed;
+import jakarta.annotation.security.DenyAll;
+import jakarta.annotation.security.PermitAll;
+import jakarta.annotation.security.RolesAllowed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.springframework.web.bind.annotation.RequestMapping;
+
+/** Who may open which page and ask which path: the whole table, so that a new one cannot be forgotten. */
+class RoutesAndRolesTest {
+
+    private static final String ANYBODY = "anybody";
+    private static final String SIGNED_IN = "signed in";
+    private static final String DESKS = "ADMINISTRATOR INSPECTOR LEAD";
+    private static final String OFFICE = "ADMINISTRATOR LEAD";
+
+    private static JavaClasses classes;
+
+    @BeforeAll
+    static void read() {
+        classes = new ClassFileImporter().withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages("brightseam");
+    }
+
+    @Test
+    void every_page_is_open_to_exactly_the_roles_in_this_table() {
+        assertThat(pages()).containsOnly(
+                entry("", SIGNED_IN),
+                entry("sign-in", ANYBODY),
+                entry("first-run", ANYBODY),
+                entry("leave", SIGNED_IN),
+                entry("demo", SIGNED_IN),
+                entry("bench", "FABRICATOR"),
+                entry("board", DESKS),
+                entry("board/kit/:id", DESKS),
+                entry("board/traveller/:id", DESKS),
+                entry("release", "LEAD"),
+                entry("stamp", "INSPECTOR"),
+                entry("stamp/:traveller", "INSPECTOR"),
+                entry("shop", OFFICE),
+                entry("shop/bins", OFFICE),
+                entry("shop/heats", OFFICE),
+                entry("shop/labels", OFFICE),
+                entry("shop/people", "ADMINISTRATOR"),
+                entry("shop/people/:badge", "ADMINISTRATOR"),
+                entry("shop/procedures", OFFICE),
+                entry("shop/procedures/:id", OFFICE),
+                entry("shop/stations", OFFICE));
+    }
+
+    /** {@code Security} says who may ask: anybody for /alive, known tablets for frames; prints ask for roles. */
+    @Test
+    void every_path_besides_the_pages_is_in_this_list() {
+        assertThat(paths()).containsExactlyInAnyOrder(
+                "GET /alive",
+                "POST /scan/frame",
+                "GET /stamp/{id}/record.pdf",
+                "GET /stamp/{id}/record.csv",
+                "GET /demo-labels.pdf");
+    }
+
+    private static Map<String, String> pages() {
+        Map<String, String> pages = new TreeMap<>();
+        for (JavaClass type : classes) {
+            assertThat(type.isAnnotatedWith(RouteAlias.class)).as(type.getName() + " has a second path").isFalse();
+            if (type.isAnnotatedWith(Route.class)) {
+                String path = type.getAnnotationOfType(Route.class).value();
+                assertThat(pages.put(path, who(type))).as("two pages at " + path).isNull();
+            }
+        }
+        return pages;
+    }
+
+    private static String who(JavaClass page) {
+        List<String> said = new ArrayList<>();
+        if (page.isAnnotatedWith(AnonymousAllowed.class)) {
+            said.add(ANYBODY);
+        }
+        if (page.isAnnotatedWith(PermitAll.class)) {
+            said.add(SIGNED_IN);
+        }
+        if (page.isAnnotatedWith(DenyAll.class)) {
+            said.add("nobody");
+        }
+        if (page.isAnnotatedWith(RolesAllowed.class)) {
+            said.add(String.join(" ", new TreeSet<>(List.of(page.getAnnotationOfType(RolesAllowed.class).value()))));
+        }
+        assertThat(said).as("who may open " + page.getName()).hasSize(1);
+        return said.getFirst();
+    }
+
+    private static Set<String> paths() {
+        Set<String> paths = new TreeSet<>();
+        for (JavaClass type : classes) {
+            for (JavaMethod method : type.getMethods()) {
+                method.getAnnotations().stream().filter(RoutesAndRolesTest::maps)
+                        .forEach(mapping -> paths.add(path(type, mapping)));
+            }
+        }
+        return paths;
+    }
+
+    private static boolean maps(JavaAnnotation<?> annotation) {
+        return annotation.getRawType().isEquivalentTo(RequestMapping.class)
+                || annotation.getRawType().isMetaAnnotatedWith(RequestMapping.class);
+    }
+
+    private static String path(JavaClass type, JavaAnnotation<?> mapping) {
+        assertThat(type.isAnnotatedWith(RequestMapping.class)).as(type.getName() + " puts a path before").isFalse();
+        Map<String, Object> said = mapping.getProperties();
+        String method = mapping.getRawType().getSimpleName().replace("Mapping", "").toUpperCase(Locale.ROOT);
+        String[] value = (String[]) said.get("value");
+        return method + " " + String.join(",", value.length > 0 ? value : (String[]) said.get("path"));
+    }
+}
