@@ -11,7 +11,10 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** Makes the one clock: the demo shop's where the property {@code brightseam.shop} is {@code demo}. */
+/**
+ * Makes the one clock: the demo shop's where the property {@code brightseam.shop} is {@code demo}. No clock runs over
+ * records of the other kind of shop, and without a clock nothing is recorded.
+ */
 @Configuration(proxyBeanMethods = false)
 class ClockSetup {
 
@@ -35,6 +38,7 @@ class ClockSetup {
     }
 
     private TimeLine line(ClockRow row, LastEntries ledger, boolean demo, double speed) {
+        ShopKind.of(demo).refuseRecordsOfTheOther(ledger.last(ENTRIES_LOOKED_AT));
         TimeLine.Sample now = clocks.sample();
         return row.read()
                 .map(anchor -> TimeLine.resume(anchor, elapsedMillisMin(ledger), demo, speed, now))

@@ -19,7 +19,9 @@ public class ShopDatabase {
     private static final int CONNECTIONS_MAX = 12;
 
     @Bean(destroyMethod = "close")
-    DataFolder dataFolder(@Value("${brightseam.data:./data}") Path path) {
+    DataFolder dataFolder(
+            @Value("${brightseam.data:./data}") Path path, @Value("${brightseam.shop:empty}") String shop) {
+        ShopKind.refuseMisspelled(shop);
         return DataFolder.take(path);
     }
 

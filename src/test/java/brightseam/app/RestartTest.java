@@ -18,6 +18,8 @@ import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
 import org.springframework.boot.builder.SpringApplicationBuilder;
@@ -75,8 +77,34 @@ class RestartTest {
         assertThat(folder.resolve("brightseam.mv.db")).doesNotExist();
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "demo, empty, invented records of the demo shop",
+        "empty, demo, records of a shop of your own"})
+    void records_of_one_kind_of_shop_are_not_opened_as_the_other(String first, String second, String words) {
+        try (ConfigurableApplicationContext shop = start(first)) {
+            store(shop, "{\"origin\":{\"demo\":" + first.equals("demo") + "}}");
+        }
+        assertThatThrownBy(() -> start(second)).hasRootCauseInstanceOf(UnusableData.class)
+                .rootCause().hasMessageContaining(words).hasMessageContaining("--brightseam.data=");
+        start(first).close();
+    }
+
+    @Test
+    void a_word_that_looks_like_demo_opens_nothing() {
+        for (String shop : List.of("Demo", "demo ")) {
+            assertThatThrownBy(() -> start(shop)).as(shop)
+                    .rootCause().hasMessageContaining("Write demo in small letters");
+        }
+        assertThat(folder).isEmptyDirectory();
+    }
+
     private static List<Entry> store(ConfigurableApplicationContext shop, long elapsedMillis) {
-        NewEvent event = new NewEvent("cut.1", "{\"at\":{\"elapsed_millis\":" + elapsedMillis + "}}");
+        return store(shop, "{\"at\":{\"elapsed_millis\":" + elapsedMillis + "}}");
+    }
+
+    private static List<Entry> store(ConfigurableApplicationContext shop, String json) {
+        NewEvent event = new NewEvent("cut.1", json);
         Appended stored = shop.getBean(Ledger.class).append(List.of(new Append(STREAM, 0, List.of(event))));
         return ((Appended.Stored) stored).entries();
     }
