@@ -15,6 +15,9 @@ final class TabletSessionFilter extends OncePerRequestFilter {
     private static final List<String> NOBODYS_PATHS =
             List.of("/VAADIN/build/", "/VAADIN/static/", "/frontend/", "/alive", "/favicon");
 
+    /** Names the kind of a request that Vaadin answers on every path, for whoever the session says. */
+    private static final String VAADIN_REQUEST = "v-r";
+
     private final SignIn signIn;
 
     TabletSessionFilter(SignIn signIn) {
@@ -23,7 +26,7 @@ final class TabletSessionFilter extends OncePerRequestFilter {
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        return NOBODYS_PATHS.stream().anyMatch(path(request)::startsWith);
+        return request.getParameter(VAADIN_REQUEST) == null && NOBODYS_PATHS.stream().anyMatch(path(request)::startsWith);
     }
 
     @Override
@@ -35,7 +38,7 @@ final class TabletSessionFilter extends OncePerRequestFilter {
 
     /** What a page does by itself while nobody touches it: Vaadin's heart beat, and the push connection. */
     private static boolean isTouch(HttpServletRequest request) {
-        String kind = request.getParameter("v-r");
+        String kind = request.getParameter(VAADIN_REQUEST);
         return !"heartbeat".equals(kind) && !"push".equals(kind) && !path(request).startsWith("/VAADIN/push");
     }
 

@@ -58,6 +58,13 @@ final class Browser {
                 .forEach(cookie -> cookie.setValue("0123456789ABCDEF0123456789ABCDEF"));
     }
 
+    void takeTabletCookie(String token) {
+        HttpCookie cookie = new HttpCookie("brightseam-tablet", token);
+        cookie.setPath("/");
+        cookie.setVersion(0);
+        cookies.getCookieStore().add(URI.create(origin), cookie);
+    }
+
     void loseTabletCookie() {
         List.copyOf(cookies.getCookieStore().getCookies()).stream()
                 .filter(cookie -> cookie.getName().equals("brightseam-tablet"))

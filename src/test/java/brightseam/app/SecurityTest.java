@@ -137,6 +137,32 @@ class SecurityTest {
     }
 
     @Test
+    void an_idle_tablet_signs_its_person_out_on_the_paths_of_pages_parts_too() {
+        browser.signIn(BADGE, PIN);
+        String label = browser.get("/bench-page").body().substring((BADGE + "@").length());
+        shop.getBean(JdbcClient.class).sql("update tablet set active_millis = active_millis - 15 * 60000").update();
+        browser.get("/alive");
+        assertThat(shop.getBean(Tablets.class).find(label).orElseThrow().badge()).isPresent();
+        browser.get("/alive?v-r=uidl");
+        assertThat(shop.getBean(Tablets.class).find(label).orElseThrow().badge()).isEmpty();
+    }
+
+    @Test
+    void a_copied_tablet_cookie_is_worth_nothing_once_the_next_person_signed_in() {
+        browser.signIn(BADGE, PIN);
+        String who = browser.get("/bench-page").body();
+        String copied = browser.cookie("brightseam-tablet");
+        Browser thief = new Browser(port);
+        thief.takeTabletCookie(copied);
+        assertThat(thief.get("/bench-page").body()).isEqualTo(who);
+        browser.signIn(BADGE, PIN);
+        assertThat(browser.get("/bench-page").body()).as("the tablet keeps its label").isEqualTo(who);
+        Browser later = new Browser(port);
+        later.takeTabletCookie(copied);
+        assertThat(later.get("/bench-page").statusCode()).isEqualTo(302);
+    }
+
+    @Test
     void a_heart_beat_keeps_nobody_signed_in() {
         browser.signIn(BADGE, PIN);
         JdbcClient jdbc = shop.getBean(JdbcClient.class);

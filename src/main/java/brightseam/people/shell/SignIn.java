@@ -62,7 +62,7 @@ public class SignIn {
         return switch (recognition) {
             case NotRecognised refused -> refused;
             case Recognised recognised -> {
-                String label = known.map(Tablet::label).orElseGet(() -> enrol(request, response));
+                String label = enrol(known, request, response);
                 begin(recognised.signer(), label, request, response);
                 yield recognised;
             }
@@ -145,9 +145,11 @@ public class SignIn {
         Sessions.begin(signer, label, request, response);
     }
 
-    private String enrol(HttpServletRequest request, HttpServletResponse response) {
+    /** A cookie that somebody copied off the tablet is worth nothing once the next person signs in on it. */
+    private String enrol(Optional<Tablet> known, HttpServletRequest request, HttpServletResponse response) {
         String token = TabletToken.random();
-        String label = tablets.enrol(token);
+        String label = known.map(Tablet::label).orElseGet(() -> tablets.enrol(token));
+        known.ifPresent(tablet -> tablets.changeToken(tablet.label(), token));
         TabletCookie.put(request, response, token);
         return label;
     }

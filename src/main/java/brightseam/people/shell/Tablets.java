@@ -132,6 +132,11 @@ public class Tablets {
         }
     }
 
+    /** From now on the tablet is known by {@code token} alone. */
+    void changeToken(String label, String token) {
+        jdbc.sql("update tablet set token_hash = ? where label = ?").params(TabletToken.hash(token), label).update();
+    }
+
     void signIn(String label, BadgeId badge) {
         long now = time.millis();
         jdbc.sql("update tablet set badge = ?, signed_in_millis = ?, active_millis = ? where label = ?")
