@@ -24,6 +24,12 @@ public record Vocabulary(
         List<KeptAway> keptAway,
         String safetyNotice) {
 
+    /** How the unit of {@code reading} is written; empty for a look, the key itself where the table lacks it. */
+    public String symbol(ReadingSpec reading) {
+        return reading.isPassFail() ? ""
+                : Optional.ofNullable(units.get(reading.unit())).map(Unit::symbol).orElse(reading.unit());
+    }
+
     /**
      * A class of station, such as {@code pickle-tank}.
      *

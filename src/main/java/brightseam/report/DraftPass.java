@@ -68,7 +68,7 @@ final class DraftPass {
     void read(ReadingTaken e) {
         step.readings().stream().filter(spec -> spec.id().equals(e.reading())).findFirst().ifPresent(spec -> {
             readings.replaceAll(line -> line.spec().equals(spec) ? repeated(line) : line);
-            readings.add(new ReadingLine(spec, spec.isPassFail() ? "" : lookups.symbol(spec.unit()), e.value(),
+            readings.add(new ReadingLine(spec, lookups.vocabulary().symbol(spec), e.value(),
                     e.inLimits(), lookups.who(e.by()), e.at(), false, List.of()));
         });
     }

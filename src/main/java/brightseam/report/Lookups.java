@@ -30,11 +30,6 @@ public record Lookups(Map<BadgeId, String> names, Optional<HeatDetails> heat, Op
                 : names.getOrDefault(badge, badge.value()));
     }
 
-    /** The symbol of a unit, the key itself where the table does not have it; empty for a look. */
-    String symbol(String unit) {
-        return Optional.ofNullable(vocabulary.units().get(unit)).map(Vocabulary.Unit::symbol).orElse(unit);
-    }
-
     String caution(String key) {
         return Optional.ofNullable(vocabulary.cautions().get(key)).map(Vocabulary.Caution::title).orElse(key);
     }

@@ -1,6 +1,5 @@
 package brightseam.report;
 
-import brightseam.kernel.Limits;
 import brightseam.kernel.Moment;
 import brightseam.people.Role;
 import brightseam.procedure.Hold;
@@ -14,7 +13,6 @@ import brightseam.traveller.WindowEnd;
 import brightseam.words.Words;
 import java.math.BigDecimal;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -24,14 +22,11 @@ import java.util.stream.Collectors;
 /** What the document's values are called, on screen and on paper alike. */
 public final class Phrases {
 
-    private static final DateTimeFormatter WALL = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm:ss", Locale.ENGLISH);
-    private static final String NO_BREAK = "\u00a0";
-
     private Phrases() {}
 
     /** {@code 14 Oct 2031 06:10:09}. */
     public static String when(Moment at, ZoneId zone) {
-        return WALL.format(at.wall().atZone(zone));
+        return Words.stamp(at.wall(), zone);
     }
 
     /** {@code 52.5 °C}; {@code in order} or {@code not in order} for a look. */
@@ -39,21 +34,12 @@ public final class Phrases {
         if (spec.isPassFail()) {
             return value.signum() == 0 ? "not in order" : "in order";
         }
-        return quantity(value, symbol);
+        return Words.quantity(value, symbol);
     }
 
     /** {@code 45 to 60 °C}, {@code at least 1 MΩ·cm}; {@code a look} and {@code no limit} where there is none. */
     public static String limits(ReadingSpec spec, String symbol) {
-        Limits limits = spec.limits();
-        if (spec.isPassFail()) {
-            return "a look";
-        }
-        if (limits.minimum().isPresent() && limits.maximum().isPresent()) {
-            return quantity(limits.minimum().get(), "") + " to " + quantity(limits.maximum().get(), symbol);
-        }
-        return limits.minimum().map(low -> "at least " + quantity(low, symbol))
-                .or(() -> limits.maximum().map(high -> "at most " + quantity(high, symbol)))
-                .orElse("no limit");
+        return spec.isPassFail() ? "a look" : Words.limits(spec.limits(), symbol);
     }
 
     /** {@code 60 s to 5 min}, {@code at least 2 min}. */
@@ -165,10 +151,5 @@ public final class Phrases {
             case SHORT -> "shorter than the minimum";
             case OVER -> "over the maximum";
         };
-    }
-
-    static String quantity(BigDecimal value, String symbol) {
-        String number = value.toPlainString().replace('-', '−');
-        return symbol.isEmpty() ? number : number + NO_BREAK + symbol;
     }
 }

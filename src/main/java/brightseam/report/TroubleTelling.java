@@ -2,7 +2,6 @@ package brightseam.report;
 
 import brightseam.people.Role;
 import brightseam.procedure.Procedure;
-import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.Step;
 import brightseam.report.Finding.Decided;
 import brightseam.traveller.Disposition;
@@ -14,18 +13,12 @@ import brightseam.traveller.TravellerEvent.PiecesSetApart;
 import brightseam.traveller.TravellerEvent.ReturnedToStep;
 import brightseam.traveller.TravellerEvent.SetApart;
 import brightseam.traveller.TravellerEvent.TouchReported;
-import brightseam.words.Words;
-import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Tells nonconformances, returns, touches, partings and refused attempts. */
 final class TroubleTelling {
-
-    private static final Pattern DURATION = Pattern.compile("\\bPT[0-9HMS.]+\\b");
 
     private final Procedure procedure;
     private final Lookups lookups;
@@ -42,8 +35,8 @@ final class TroubleTelling {
 
     void opened(NonconformanceOpened e) {
         Step step = procedure.step(e.step());
-        findings.add(new Finding(e.number(), e.cause(), StepPage.label(step), e.pass(), e.pieces(), text(step, e),
-                e.at(), lookups.who(e.by()),
+        findings.add(new Finding(e.number(), e.cause(), StepPage.label(step), e.pass(), e.pieces(),
+                FindingWords.of(e.cause(), e.text(), step, lookups.vocabulary()), e.at(), lookups.who(e.by()),
                 e.signature().map(signature -> marks.of(signature, e.origin(), "step " + StepPage.label(step) + ", "
                         + Phrases.pieces(e.pieces()), List.of(Role.INSPECTOR))), Optional.empty()));
     }
@@ -102,27 +95,5 @@ final class TroubleTelling {
 
     List<RefusedAttempt> refused() {
         return List.copyOf(refused);
-    }
-
-    private String text(Step step, NonconformanceOpened e) {
-        return switch (e.cause()) {
-            case HOLD_OVERRUN, GAP_EXCEEDED -> "Allowed: " + DURATION.matcher(e.text()).replaceAll(found ->
-                    Words.duration(Duration.parse(found.group())));
-            case READING_OUT_OF_LIMITS -> reading(step, e.text());
-            case HOLD_CUT_SHORT, INSPECTION_REJECTED, REPORTED -> e.text();
-        };
-    }
-
-    /** The text of a reading is its name and its value. */
-    private String reading(Step step, String text) {
-        int space = text.lastIndexOf(' ');
-        Optional<ReadingSpec> spec = step.readings().stream()
-                .filter(known -> space > 0 && known.id().equals(text.substring(0, space))).findFirst();
-        return spec.map(known -> {
-            String symbol = known.isPassFail() ? "" : lookups.symbol(known.unit());
-            String value = Phrases.value(known, symbol, new BigDecimal(text.substring(space + 1)));
-            return known.label() + ": " + value
-                    + (known.isPassFail() ? "" : "; limits " + Phrases.limits(known, symbol));
-        }).orElse(text);
     }
 }

@@ -7,6 +7,7 @@ import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.Source;
 import brightseam.procedure.Step;
 import brightseam.procedure.Vocabulary;
+import brightseam.report.Phrases;
 import brightseam.words.Words;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.html.DescriptionList;
@@ -16,7 +17,6 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** A procedure to read: every step with its limits, and where each value comes from. */
@@ -61,7 +61,7 @@ final class ProcedurePage extends Div {
                 .collect(Collectors.joining(" or ")));
         fact(facts, "Gloves", step.gloves().map(key -> vocabulary.gloves().get(key).name()).orElse(""));
         fact(facts, "Needs", String.join("; ", step.needs()));
-        fact(facts, "Hold", step.hold().map(ProcedurePage::hold).orElse(""));
+        fact(facts, "Hold", step.hold().map(Phrases::limits).orElse(""));
         fact(facts, "Gap to the next step", step.gap().map(ProcedurePage::gap).orElse(""));
         fact(facts, "Readings", step.readings().stream().map(this::reading).collect(Collectors.joining("; ")));
         fact(facts, "Rework may return to", step.reworkTo().stream().map(id -> title(id.value()))
@@ -78,21 +78,14 @@ final class ProcedurePage extends Div {
         }
     }
 
-    private static String hold(Hold hold) {
-        String most = hold.maximum().map(longest -> "at most " + Words.duration(longest)).orElse("");
-        String least = hold.minimum().isZero() ? "" : "at least " + Words.duration(hold.minimum());
-        return List.of(least, most).stream().filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
-    }
-
     private static String gap(Gap gap) {
         return "at most " + Words.duration(gap.maximum()) + ": " + gap.reason();
     }
 
     private String reading(ReadingSpec reading) {
         String when = reading.beforeHold() ? " (before the hold)" : "";
-        Vocabulary.Unit unit = vocabulary.units().get(reading.unit());
         return reading.label() + (reading.isPassFail() ? ": in order"
-                : ": " + Words.limits(reading.limits(), unit == null ? "" : unit.symbol())) + when;
+                : ": " + Words.limits(reading.limits(), vocabulary.symbol(reading))) + when;
     }
 
     private String source(String key) {

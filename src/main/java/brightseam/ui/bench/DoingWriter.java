@@ -9,6 +9,8 @@ import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
 import brightseam.procedure.StepKind;
 import brightseam.procedure.Vocabulary;
+import brightseam.report.FindingWords;
+import brightseam.report.Phrases;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Nonconformance;
 import brightseam.traveller.Phase;
@@ -16,20 +18,15 @@ import brightseam.traveller.Reading;
 import brightseam.traveller.StepRun;
 import brightseam.words.Wording;
 import brightseam.words.Words;
-import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Writes the one thing to do. */
 final class DoingWriter {
-
-    /** As the rules write lengths of time into a nonconformance's text. */
-    private static final Pattern DURATION = Pattern.compile("\\bPT[0-9HMS.]+");
 
     private final Vocabulary vocabulary;
     private final ZoneId zone;
@@ -135,7 +132,7 @@ final class DoingWriter {
         run.station().ifPresent(station -> lines.add("At " + station + ", begun "
                 + Words.clockTime(run.startedAt().wall(), now.wall(), zone)));
         step.hold().ifPresent(hold -> run.holdEndedAt().ifPresent(end -> lines.add("Held "
-                + Words.duration(end.since(run.holdBegunAt().orElseThrow())) + ", limits " + limits(hold))));
+                + Words.duration(end.since(run.holdBegunAt().orElseThrow())) + ", limits " + Phrases.limits(hold))));
         step.readings().forEach(spec -> run.reading(spec.id()).ifPresent(reading -> lines.add(spec.label() + ": "
                 + value(spec, reading.current()) + (reading.correction().isPresent() ? ", corrected" : "")
                 + (reading.currentInLimits() ? "" : ", NOT in order"))));
@@ -147,12 +144,14 @@ final class DoingWriter {
                 : "I did this step as written.";
     }
 
-    private static Doing stopped(List<Nonconformance> open) {
+    private Doing stopped(List<Nonconformance> open) {
         List<String> lines = new ArrayList<>();
-        open.forEach(nc -> lines.add("Number " + nc.number() + ", " + Wording.words(nc.cause().name()) + " at "
-                + Wording.words(nc.step().value()) + ", pieces "
-                + nc.pieces().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ": "
-                + DURATION.matcher(nc.text()).replaceAll(found -> Words.duration(Duration.parse(found.group())))));
+        open.forEach(nc -> {
+            Step step = load.first().procedure().step(nc.step());
+            lines.add("Number " + nc.number() + ", " + Phrases.cause(nc.cause()) + " at step " + step.number() + " "
+                    + step.title() + ", " + Phrases.pieces(nc.pieces()) + ". "
+                    + FindingWords.of(nc.cause(), nc.text(), step, vocabulary));
+        });
         lines.add("Set the pieces apart and call the lead or the inspector. The card goes on by itself after they"
                 + " decide.");
         return new Doing.Wait("Stopped", lines);
@@ -164,8 +163,7 @@ final class DoingWriter {
     }
 
     String unit(ReadingSpec spec) {
-        return spec.isPassFail() ? "" : Optional.ofNullable(vocabulary.units().get(spec.unit()))
-                .map(Vocabulary.Unit::symbol).orElse(spec.unit());
+        return vocabulary.symbol(spec);
     }
 
     String limits(ReadingSpec spec) {
@@ -173,16 +171,7 @@ final class DoingWriter {
     }
 
     String value(ReadingSpec spec, java.math.BigDecimal value) {
-        if (spec.isPassFail()) {
-            return value.signum() > 0 ? "in order" : "not in order";
-        }
-        return Words.quantity(value, unit(spec));
-    }
-
-    private static String limits(Hold hold) {
-        String least = hold.minimum().equals(Duration.ZERO) ? "" : "at least " + Words.duration(hold.minimum());
-        return hold.maximum().map(most -> (least.isEmpty() ? "" : least + ", ") + "at most " + Words.duration(most))
-                .orElse(least);
+        return Phrases.value(spec, unit(spec), value);
     }
 
     private static String or(List<BinClass> classes) {

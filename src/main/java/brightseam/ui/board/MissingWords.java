@@ -14,13 +14,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What is missing before a traveller is ready, in words. */
 final class MissingWords {
-
-    private static final Pattern DURATION = Pattern.compile("\\bPT[0-9HMS.]+\\b");
 
     private MissingWords() {}
 
@@ -80,11 +77,6 @@ final class MissingWords {
             case INSPECTION_REJECTED -> step + " rejected: " + open.text();
             case REPORTED -> "reported at " + step + ": " + open.text();
         };
-    }
-
-    /** What was found, with durations as people write them. */
-    static String found(Nonconformance one) {
-        return DURATION.matcher(one.text()).replaceAll(match -> Words.duration(Duration.parse(match.group())));
     }
 
     private static String noWindow(Traveller traveller) {

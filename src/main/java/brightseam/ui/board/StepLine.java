@@ -3,6 +3,7 @@ package brightseam.ui.board;
 import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.Step;
 import brightseam.procedure.Vocabulary;
+import brightseam.report.Phrases;
 import brightseam.traveller.Reading;
 import brightseam.traveller.StepRun;
 import brightseam.traveller.shell.Card;
@@ -58,16 +59,12 @@ record StepLine(int number, String title, String state, String who, String laste
     }
 
     private static String words(Step step, Reading reading, Vocabulary vocabulary) {
-        Optional<ReadingSpec> spec = step.readings().stream()
-                .filter(candidate -> candidate.id().equals(reading.id())).findFirst();
-        String label = spec.map(ReadingSpec::label).orElse(reading.id());
-        boolean look = spec.filter(ReadingSpec::isPassFail).isPresent();
-        String symbol = spec.map(found -> vocabulary.units().get(found.unit()))
-                .map(Vocabulary.Unit::symbol).orElse("");
-        String value = look ? "" : " " + Words.quantity(reading.current(), symbol);
-        String verdict = reading.currentInLimits() ? look ? ": in order" : "" : ": NOT in order";
+        ReadingSpec spec = step.readings().stream().filter(known -> known.id().equals(reading.id())).findFirst()
+                .orElseThrow();
+        String symbol = vocabulary.symbol(spec);
+        String verdict = reading.currentInLimits() || spec.isPassFail() ? "" : ": NOT in order";
         String before = reading.correction().map(made -> " (corrected, was "
-                + Words.quantity(reading.value(), symbol) + ": " + made.reason() + ")").orElse("");
-        return label + value + verdict + before;
+                + Phrases.value(spec, symbol, reading.value()) + ": " + made.reason() + ")").orElse("");
+        return spec.label() + ": " + Phrases.value(spec, symbol, reading.current()) + verdict + before;
     }
 }

@@ -5,6 +5,8 @@ import brightseam.kit.Kit;
 import brightseam.kit.shell.Kits;
 import brightseam.people.Role;
 import brightseam.procedure.Vocabulary;
+import brightseam.report.FindingWords;
+import brightseam.report.Phrases;
 import brightseam.scan.shell.LabelPrinter;
 import brightseam.traveller.Nonconformance;
 import brightseam.traveller.Traveller;
@@ -20,7 +22,6 @@ import brightseam.ui.desk.LabelTexts;
 import brightseam.ui.desk.Left;
 import brightseam.ui.desk.Links;
 import brightseam.ui.parts.Changes;
-import brightseam.words.Wording;
 import brightseam.words.Words;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
@@ -140,7 +141,7 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         }
         for (Nonconformance one : list) {
             Div item = new Div(new H3("Number " + one.number() + ": " + MissingWords.cause(card, one)),
-                    new Paragraph(sentence(one)));
+                    new Paragraph(sentence(card, one)));
             if (one.isOpen() && !card.traveller().hasEnded()) {
                 item.add(new DispositionForm(desk(), told(), actions, card, one, this::refresh));
             }
@@ -149,13 +150,13 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         return all;
     }
 
-    private String sentence(Nonconformance one) {
+    private String sentence(Card card, Nonconformance one) {
         String concerns = one.pieces().isEmpty() ? "No piece of this lot any more"
-                : "Concerns " + DispositionForm.pieces(one);
+                : "Concerns " + Phrases.pieces(one.pieces());
         String opened = concerns + "; opened " + Words.stamp(one.openedAt().wall(), desk().zone()) + ". "
-                + MissingWords.found(one) + ".";
+                + FindingWords.of(one.cause(), one.text(), card.procedure().step(one.step()), vocabulary) + ".";
         return opened + one.decision().map(decided -> " Decided by " + decided.signature().signer().name() + ", "
-                + Words.stamp(decided.at().wall(), desk().zone()) + ": " + Wording.words(decided.disposition().name())
+                + Words.stamp(decided.at().wall(), desk().zone()) + ": " + Phrases.disposition(decided.disposition())
                 + ", because: " + decided.reason()).orElse(one.isOpen() ? " Open." : "");
     }
 }

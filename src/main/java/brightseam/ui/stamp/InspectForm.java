@@ -69,8 +69,7 @@ final class InspectForm extends Div {
     }
 
     private void read(Step step, ReadingSpec spec) {
-        String symbol = spec.isPassFail() ? "" : Optional.ofNullable(vocabulary.units().get(spec.unit()))
-                .map(Vocabulary.Unit::symbol).orElse(spec.unit());
+        String symbol = vocabulary.symbol(spec);
         add(new H3("Read: " + spec.label()));
         if (spec.isPassFail()) {
             add(Forms.row(Forms.act("In order", () -> take(step, spec, BigDecimal.ONE)),

@@ -96,7 +96,7 @@ class BenchCardTest {
     void what_is_signed_is_said_in_full() {
         Doing.Sign sign = doing(Doing.Sign.class, lot.until(at("acid-pickle", NextAction.Sign.class)));
         assertEquals("I did this step as written.", sign.meaning());
-        assertTrue(sign.lines().contains("Held 1 min, limits at least 1 min, at most 5 min"), sign.lines()::toString);
+        assertTrue(sign.lines().contains("Held 1 min, limits 1 min to 5 min"), sign.lines()::toString);
         assertTrue(sign.lines().contains("Bath temperature: 49\u00a0°C"), sign.lines()::toString);
     }
 
