@@ -1,7 +1,10 @@
 package brightseam.traveller;
 
 import brightseam.people.Role;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /** What may become of a nonconformance, and which roles may say so. */
@@ -19,6 +22,11 @@ public enum Disposition {
 
     Disposition(Set<Role> roles) {
         this.roles = roles;
+    }
+
+    /** What somebody with {@code held} may say, in the order that screens offer it. */
+    public static List<Disposition> openTo(Collection<Role> held) {
+        return Arrays.stream(values()).filter(one -> one.roles.stream().anyMatch(held::contains)).toList();
     }
 
     /** Who may say so. */

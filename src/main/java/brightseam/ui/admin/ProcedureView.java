@@ -73,11 +73,8 @@ class ProcedureView extends DeskPage implements BeforeEnterObserver {
         PasswordField pin = Forms.pin("Your PIN");
         String name = desk().person().map(person -> person.name()).orElse("");
         approval.add(Forms.note("Read it below first. Travellers that are released already keep their revision."),
-                Forms.row(pin, Forms.act("Approve " + shown.ref().label() + " as " + name, () -> {
-                    Optional<Signer> signer = told().signer(pin.getValue());
-                    pin.clear();
-                    signer.ifPresent(by -> approve(shown, by));
-                })));
+                Forms.row(pin, Forms.act("Approve " + shown.ref().label() + " as " + name, () ->
+                        told().signer(pin).ifPresent(by -> approve(shown, by)))));
         return approval;
     }
 

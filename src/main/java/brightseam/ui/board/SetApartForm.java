@@ -1,8 +1,8 @@
 package brightseam.ui.board;
 
-import brightseam.people.Signer;
 import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.InspectorActions;
+import brightseam.ui.desk.Decisions;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Told;
@@ -10,7 +10,6 @@ import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextArea;
-import java.util.Optional;
 
 /** Sets some pieces of a lot apart as a traveller of their own. */
 final class SetApartForm extends Div {
@@ -26,11 +25,9 @@ final class SetApartForm extends Div {
             return;
         }
         pieces.setItems(card.traveller().pieces());
-        reason.setMaxLength(400);
+        reason.setMaxLength(Decisions.WORDS_MAX);
         add(pieces, reason, Forms.row(pin, Forms.button("Set apart and sign", () -> {
-            Optional<Signer> signer = told.signer(pin.getValue());
-            pin.clear();
-            signer.flatMap(by -> told.outcome(() -> actions.setApart(desk.actor(), card.id(),
+            told.signer(pin).flatMap(by -> told.outcome(() -> actions.setApart(desk.actor(), card.id(),
                     pieces.getValue().stream().sorted().toList(), reason.getValue(), by))).ifPresent(child -> {
                         told.done("Set apart", "The pieces are traveller " + child.id() + " now: print its label.");
                         done.run();

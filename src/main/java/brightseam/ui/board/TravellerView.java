@@ -13,9 +13,11 @@ import brightseam.traveller.Traveller;
 import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.InspectorActions;
 import brightseam.traveller.shell.Travellers;
+import brightseam.ui.desk.Decisions;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
+import brightseam.ui.desk.DispositionForm;
 import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.LabelTexts;
@@ -23,6 +25,7 @@ import brightseam.ui.desk.Left;
 import brightseam.ui.desk.Links;
 import brightseam.ui.parts.Changes;
 import brightseam.words.Words;
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.ListItem;
@@ -49,7 +52,7 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
     private final Vocabulary vocabulary;
     private final LabelPrinter printer;
     private final Div facts = new Div();
-    private final Div decisions = new Div();
+    private final Div findings = new Div();
     private final Div apart = new Div();
     private Optional<TravellerId> id = Optional.empty();
     private List<Object> formsFor = List.of();
@@ -62,7 +65,7 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         this.actions = actions;
         this.vocabulary = vocabulary;
         this.printer = printer;
-        show(facts, decisions, apart);
+        show(facts, findings, apart);
         changes.follow(this, streams -> id.filter(shown -> streams.stream()
                 .anyMatch(stream -> stream.family().equals("traveller") && stream.identity().equals(shown.value())))
                 .ifPresent(shown -> refresh()));
@@ -94,8 +97,8 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         List<Object> forms = List.of(traveller.nonconformances(), traveller.pieces(), traveller.phase());
         if (!forms.equals(formsFor)) {
             formsFor = forms;
-            decisions.removeAll();
-            decisions.add(Forms.panel("Nonconformances", nonconformances(card)));
+            findings.removeAll();
+            findings.add(Forms.panel("Nonconformances", nonconformances(card)));
             apart.removeAll();
             if (desk().holds(Role.LEAD, Role.INSPECTOR) && !traveller.hasEnded()) {
                 apart.add(Forms.panel("Set pieces apart",
@@ -104,7 +107,7 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         }
     }
 
-    private com.vaadin.flow.component.Component standing(Card card) {
+    private Component standing(Card card) {
         Optional<Kit> kit = kits.find(card.traveller().kit()).map(found -> found.state());
         BoardRow row = BoardModel.row(card, kit, desk().now());
         Paragraph verdict = new Paragraph(row.verdict());
@@ -139,11 +142,17 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         if (list.isEmpty()) {
             all.add(Forms.note("None. What breaks a limit opens one by itself."));
         }
+        Decisions decisions = new Decisions(desk(), told(), card.id(), (word, reason) -> {
+            refresh();
+            told().done(word, reason);
+        });
         for (Nonconformance one : list) {
             Div item = new Div(new H3("Number " + one.number() + ": " + MissingWords.cause(card, one)),
                     new Paragraph(sentence(card, one)));
             if (one.isOpen() && !card.traveller().hasEnded()) {
-                item.add(new DispositionForm(desk(), told(), actions, card, one, this::refresh));
+                DispositionForm form = new DispositionForm(decisions, actions, card, one);
+                form.addClassName("desk-form");
+                item.add(form);
             }
             all.add(item);
         }

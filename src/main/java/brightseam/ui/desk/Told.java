@@ -8,6 +8,7 @@ import brightseam.people.Recognition;
 import brightseam.people.Signer;
 import brightseam.ui.parts.VerdictBand;
 import brightseam.words.Explanation;
+import com.vaadin.flow.component.textfield.PasswordField;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -64,8 +65,14 @@ public final class Told {
         }).isPresent();
     }
 
-    /** Recognises the person who is signed in by {@code pin}; tells a wrong one. */
-    public Optional<Signer> signer(String pin) {
+    /** Recognises the person who is signed in by the PIN in {@code pin} and empties the field; tells a wrong one. */
+    public Optional<Signer> signer(PasswordField pin) {
+        String given = pin.getValue();
+        pin.clear();
+        return guarded(() -> signer(given));
+    }
+
+    private Optional<Signer> signer(String pin) {
         return switch (desk.signing(pin)) {
             case Recognition.Recognised recognised -> Optional.of(recognised.signer());
             case Recognition.NotRecognised not -> {

@@ -2,6 +2,7 @@ package brightseam.ui.stamp;
 
 import brightseam.procedure.Step;
 import brightseam.traveller.shell.InspectorActions;
+import brightseam.ui.desk.Decisions;
 import brightseam.ui.desk.Forms;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
@@ -13,13 +14,11 @@ import java.util.Optional;
 /** Accepts and stamps an inspection point. */
 final class AcceptForm extends Div {
 
-    private static final int REMARK_MAX = 400;
-
     AcceptForm(Decisions decisions, InspectorActions actions, Step step, Optional<String> stamp, String covers) {
         addClassNames("stamp-form", "stamp-accept");
         TextField remark = Forms.text("Remark (may stay empty)", "Goes into the record beside the stamp");
-        remark.setMaxLength(REMARK_MAX);
-        PasswordField pin = Decisions.pin();
+        remark.setMaxLength(Decisions.WORDS_MAX);
+        PasswordField pin = Forms.pin("Your PIN");
         Paragraph number = new Paragraph(stamp.map(held -> "Stamp " + held)
                 .orElse("No stamp has been issued to you: ask an administrator."));
         number.addClassName("stamp-number");

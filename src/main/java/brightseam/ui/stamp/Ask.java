@@ -1,17 +1,13 @@
 package brightseam.ui.stamp;
 
 import brightseam.kernel.StepId;
-import brightseam.people.Role;
 import brightseam.procedure.Step;
-import brightseam.traveller.Disposition;
 import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Nonconformance;
 import brightseam.traveller.Reading;
 import brightseam.traveller.shell.Card;
 import java.math.BigDecimal;
-import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,12 +34,6 @@ record Ask(Optional<NextAction> inspect, List<Nonconformance> open, List<Entry> 
     /** The inspection point at hand, where one is. */
     Optional<StepId> step() {
         return inspect.map(Ask::step);
-    }
-
-    /** The dispositions that somebody with {@code roles} may choose. */
-    static List<Disposition> choices(Collection<Role> roles) {
-        return Arrays.stream(Disposition.values())
-                .filter(choice -> choice.roles().stream().anyMatch(roles::contains)).toList();
     }
 
     /**

@@ -1,6 +1,7 @@
 package brightseam.ui.stamp;
 
 import brightseam.traveller.shell.TravellerActions;
+import brightseam.ui.desk.Decisions;
 import brightseam.ui.desk.Forms;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
@@ -11,8 +12,6 @@ import java.util.List;
 /** Corrects an entry that was written down wrongly; the old value stays visible. */
 final class CorrectForm extends Div {
 
-    private static final int REASON_MAX = 400;
-
     CorrectForm(Decisions decisions, TravellerActions actions, List<Ask.Entry> entries) {
         addClassName("stamp-form");
         Select<Ask.Entry> entry = new Select<>();
@@ -22,8 +21,8 @@ final class CorrectForm extends Div {
                 + one.current().toPlainString());
         TextField value = Forms.text("What it should say", "A number; 1 for in order, 0 for not");
         TextField reason = Forms.text("Why it was wrong", "Goes into the record; the old value stays visible");
-        reason.setMaxLength(REASON_MAX);
-        PasswordField pin = Decisions.pin();
+        reason.setMaxLength(Decisions.WORDS_MAX);
+        PasswordField pin = Forms.pin("Your PIN");
         add(Forms.note("The old value stays in the record, struck through. Whoever read it, a lead or an inspector"
                 + " may correct it."), entry, Forms.row(value, reason),
                 Forms.row(pin, Forms.act("Correct and sign", () -> {

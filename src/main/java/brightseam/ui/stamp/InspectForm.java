@@ -7,6 +7,7 @@ import brightseam.procedure.Vocabulary;
 import brightseam.report.Phrases;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.shell.TravellerActions;
+import brightseam.ui.desk.Decisions;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.parts.CautionList;
 import com.vaadin.flow.component.html.Div;

@@ -2,12 +2,12 @@ package brightseam.ui.stamp;
 
 import brightseam.kernel.TravellerId;
 import brightseam.people.Person;
-import brightseam.people.Role;
 import brightseam.procedure.Step;
 import brightseam.procedure.Vocabulary;
 import brightseam.report.Phrases;
 import brightseam.report.shell.Records;
 import brightseam.traveller.NextAction;
+import brightseam.traveller.Nonconformance;
 import brightseam.traveller.StepRun;
 import brightseam.traveller.TravellerRefusal;
 import brightseam.traveller.shell.Card;
@@ -15,15 +15,19 @@ import brightseam.traveller.shell.InspectorActions;
 import brightseam.traveller.shell.LiveTravellers;
 import brightseam.traveller.shell.TravellerActions;
 import brightseam.traveller.shell.Travellers;
+import brightseam.ui.desk.Decisions;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
+import brightseam.ui.desk.DispositionForm;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Left;
 import brightseam.ui.desk.Links;
 import brightseam.ui.parts.Changes;
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
@@ -158,12 +162,11 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
             travellers.find(card.id()).ifPresent(this::refresh);
             told().done(word, reason);
         });
-        List<Role> roles = desk().person().map(Person::roles).orElse(List.of());
         ask.inspect().ifPresent(next -> forms.add(inspection(card, next, decisions)));
         if (!ask.open().isEmpty()) {
             Div all = new Div();
             all.addClassName("stamp-pair");
-            ask.open().forEach(open -> all.add(new DispositionForm(decisions, inspecting, card, open, roles)));
+            ask.open().forEach(open -> all.add(disposition(decisions, card, open)));
             forms.add(Forms.panel("Disposition", all));
         }
         if (!ask.entries().isEmpty()) {
@@ -171,7 +174,15 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
         }
     }
 
-    private com.vaadin.flow.component.Component inspection(Card card, NextAction next, Decisions decisions) {
+    private DispositionForm disposition(Decisions decisions, Card card, Nonconformance open) {
+        DispositionForm form = new DispositionForm(decisions, inspecting, card, open);
+        form.addClassNames("stamp-form", "stamp-disposition");
+        form.addComponentAsFirst(new H3("Nonconformance " + open.number() + ": " + Phrases.cause(open.cause()) + ", "
+                + Phrases.pieces(open.pieces())));
+        return form;
+    }
+
+    private Component inspection(Card card, NextAction next, Decisions decisions) {
         Step step = card.currentStep().orElseThrow();
         Div pair = new Div();
         pair.addClassName("stamp-pair");

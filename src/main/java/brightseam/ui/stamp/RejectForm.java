@@ -2,6 +2,7 @@ package brightseam.ui.stamp;
 
 import brightseam.procedure.Step;
 import brightseam.traveller.shell.InspectorActions;
+import brightseam.ui.desk.Decisions;
 import brightseam.ui.desk.Forms;
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.html.Div;
@@ -14,8 +15,6 @@ import java.util.List;
 /** Rejects pieces at an inspection point: quarantine. */
 final class RejectForm extends Div {
 
-    private static final int REASON_MAX = 400;
-
     RejectForm(Decisions decisions, InspectorActions actions, Step step, List<Integer> pieces) {
         addClassNames("stamp-form", "stamp-reject");
         CheckboxGroup<Integer> chosen = new CheckboxGroup<>("Which pieces");
@@ -25,8 +24,8 @@ final class RejectForm extends Div {
             chosen.select(pieces);
         }
         TextArea reason = new TextArea("What was found (goes into the record)");
-        reason.setMaxLength(REASON_MAX);
-        PasswordField pin = Decisions.pin();
+        reason.setMaxLength(Decisions.WORDS_MAX);
+        PasswordField pin = Forms.pin("Your PIN");
         add(new H3("Reject"), new Paragraph("The lot goes into quarantine until a disposition is signed."), chosen,
                 reason, Forms.row(pin, Forms.act("Reject", () -> {
                     if (chosen.isEmpty()) {

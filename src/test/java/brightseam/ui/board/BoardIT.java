@@ -17,6 +17,7 @@ import brightseam.people.shell.Authenticator;
 import brightseam.people.shell.People;
 import brightseam.procedure.shell.ProcedureLibrary;
 import brightseam.traveller.Disposition;
+import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.Card;
@@ -129,10 +130,10 @@ class BoardIT {
                 .filter(card -> !card.procedure().step(card.traveller().openNonconformances().getFirst().step())
                         .reworkTo().isEmpty()).findFirst().orElseThrow();
         bram.open("/board/traveller/" + stopped.id()).shows("Decide and sign").look("quarantine");
-        bram.choose("What becomes of", "rework").fill("Reason (goes into the record)", "Pickle it again, shorter.")
+        bram.picks("rework").fill("Reason (goes into the record)", "Pickle it again, shorter.")
                 .fill("Your PIN", "111999").press("Decide and sign").hears("Not recognised");
         bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Decide and sign").hears("Return not allowed");
-        bram.choose("Back to step", stopped.procedure().step(brightseam.traveller.Guide.returns(stopped.traveller(),
+        bram.choose("Rework goes back to step", stopped.procedure().step(Guide.returns(stopped.traveller(),
                 stopped.procedure(), stopped.traveller().openNonconformances().getFirst()).getFirst()).title());
         bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Decide and sign").hears("Decided");
         assertThat(again(stopped).traveller().nonconformances()).anyMatch(nc -> nc.decision()

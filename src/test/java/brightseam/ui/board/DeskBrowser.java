@@ -68,6 +68,12 @@ final class DeskBrowser implements AutoCloseable {
         return this;
     }
 
+    /** Picks one of several that stand side by side. */
+    DeskBrowser picks(String words) {
+        page.getByLabel(words, new Page.GetByLabelOptions().setExact(true)).first().check();
+        return this;
+    }
+
     /** Waits until the band says so. */
     DeskBrowser hears(String word) {
         page.locator("shop-verdict").filter(new Locator.FilterOptions().setHasText(word)).first().waitFor();

@@ -46,9 +46,9 @@ class AskTest {
 
     @Test
     void a_lead_may_choose_rework_and_scrap_an_inspector_all_four() {
-        assertThat(Ask.choices(List.of(Role.LEAD))).containsExactly(Disposition.REWORK, Disposition.SCRAP);
-        assertThat(Ask.choices(List.of(Role.INSPECTOR))).containsExactly(Disposition.values());
-        assertThat(Ask.choices(List.of(Role.FABRICATOR))).isEmpty();
+        assertThat(Disposition.openTo(List.of(Role.LEAD))).containsExactly(Disposition.REWORK, Disposition.SCRAP);
+        assertThat(Disposition.openTo(List.of(Role.INSPECTOR))).containsExactly(Disposition.values());
+        assertThat(Disposition.openTo(List.of(Role.FABRICATOR))).isEmpty();
     }
 
     @Test

@@ -1,6 +1,7 @@
-package brightseam.ui.stamp;
+package brightseam.ui.desk;
 
 import brightseam.kernel.StepId;
+import brightseam.people.Person;
 import brightseam.people.Role;
 import brightseam.report.Phrases;
 import brightseam.traveller.Disposition;
@@ -8,32 +9,33 @@ import brightseam.traveller.Guide;
 import brightseam.traveller.Nonconformance;
 import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.InspectorActions;
-import brightseam.ui.desk.Forms;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextArea;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
-/** Decides what becomes of one open nonconformance. */
-final class DispositionForm extends Div {
+/** Decides one open nonconformance: what becomes of the pieces, why, and the PIN of whoever says so. */
+public final class DispositionForm extends Div {
 
-    private static final int REASON_MAX = 400;
-
-    private final RadioButtonGroup<Disposition> disposition = new RadioButtonGroup<>("What becomes of it");
+    private final RadioButtonGroup<Disposition> disposition = new RadioButtonGroup<>();
     private final Select<StepId> returnTo = new Select<>();
     private final TextArea reason = new TextArea("Reason (goes into the record)");
-    private final PasswordField pin = Decisions.pin();
+    private final PasswordField pin = Forms.pin("Your PIN");
 
-    DispositionForm(Decisions decisions, InspectorActions actions, Card card, Nonconformance open,
-            Collection<Role> roles) {
-        addClassNames("stamp-form", "stamp-disposition");
+    /** The form for {@code open} on {@code card}; only a note where the person here may not decide anything. */
+    public DispositionForm(Decisions decisions, InspectorActions actions, Card card, Nonconformance open) {
+        List<Role> roles = decisions.desk().person().map(Person::roles).orElse(List.of());
+        List<Disposition> mine = Disposition.openTo(roles);
+        if (mine.isEmpty()) {
+            add(Forms.note("A lead or an inspector decides what becomes of it."));
+            return;
+        }
         List<StepId> returns = Guide.returns(card.traveller(), card.procedure(), open);
-        disposition.setItems(Ask.choices(roles));
+        disposition.setLabel("What becomes of " + Phrases.pieces(open.pieces()));
+        disposition.setItems(mine);
         disposition.setItemLabelGenerator(Phrases::disposition);
         disposition.setItemEnabledProvider(choice -> choice != Disposition.REWORK || !returns.isEmpty());
         returnTo.setLabel("Rework goes back to step");
@@ -42,9 +44,7 @@ final class DispositionForm extends Div {
                 card.procedure().step(step).number() + " " + card.procedure().step(step).title());
         returnTo.setVisible(false);
         disposition.addValueChangeListener(chosen -> returnTo.setVisible(chosen.getValue() == Disposition.REWORK));
-        reason.setMaxLength(REASON_MAX);
-        add(new H3("Nonconformance " + open.number() + ": " + Phrases.cause(open.cause()) + ", "
-                + Phrases.pieces(open.pieces())));
+        reason.setMaxLength(Decisions.WORDS_MAX);
         if (returns.isEmpty()) {
             add(Forms.note("The procedure names no step that rework could return to from here."));
         }
