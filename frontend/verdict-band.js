@@ -1,7 +1,7 @@
 /**
  * <shop-verdict kind word reason way-out run>: what the shop made of a scan or a signature.
  *
- * Shown anew for each `run`. Accepted goes by itself; refused stays until it is dealt with (event `dealt-with`) or
+ * Shown anew for each `run`. Accepted goes by itself; refused stays until it is pressed away or
  * until the server clears it. A refusal that is standing is never covered by the page itself.
  */
 import { mark } from './marks.js';
@@ -49,17 +49,12 @@ class ShopVerdict extends Part {
     }
     band.append(words);
     if (refused) {
-      band.append(button('Seen', '', () => this.#dealtWith()));
+      band.append(button('Seen', '', () => this.#clear()));
     } else {
       this.#timer = setTimeout(() => this.#clear(), ACCEPTED_SHOWN_MS);
     }
     this.replaceChildren(band);
     play(kind);
-  }
-
-  #dealtWith() {
-    this.#clear();
-    this.raise('dealt-with');
   }
 
   #clear() {

@@ -56,11 +56,6 @@ public record Bin(
         return capacity.filter(count -> inside.size() >= count).isPresent();
     }
 
-    /** Whether cleaned parts in it are kept clean: of a clean class, closed, and not soiled or opened since. */
-    public boolean keepsClean() {
-        return binClass.isClean() && closed && fitness == Fitness.FIT;
-    }
-
     private Bin after(BinEvent event) {
         return switch (event) {
             case BinEvent.Registered ignored -> this;

@@ -12,7 +12,10 @@ import java.util.stream.Stream;
 /** Rules about the route: its steps, their order, who passes them and where they send pieces back to. */
 final class RouteRules {
 
-    /** Three lines of 28 px on a ten-inch tablet; measured on the bench card. */
+    /**
+     * In characters; the shop's own choice. About three lines of the bench card's type (1.75rem in
+     * {@code frontend/shop.css}) on a tablet held upright, 800 px wide, reckoned at half an em for a character.
+     */
     static final int INSTRUCTION_LENGTH_MAX = 150;
 
     private RouteRules() {}
@@ -77,7 +80,7 @@ final class RouteRules {
         int length = step.instruction().strip().length();
         return when(length > INSTRUCTION_LENGTH_MAX, "/steps/" + place + "/instruction",
                 "an instruction of " + length + " characters",
-                "at most " + INSTRUCTION_LENGTH_MAX + ": three lines on the bench");
+                "at most " + INSTRUCTION_LENGTH_MAX + ": about three lines on the bench");
     }
 
     static List<Integer> places(Draft draft, StepKind kind) {

@@ -1,2 +1,6 @@
-/** What services of every feature share: the clock. Cores never see it; they are told the time. */
+/**
+ * Invariant: services read the time from this clock alone; cores never see it, they are told the time.
+ *
+ * <p>What services of every feature share: the clock.
+ */
 package brightseam.kernel.shell;

@@ -39,5 +39,5 @@ public interface Ledger {
      * Calls {@code listener} after each stored append, once it is on disk, in order, on a thread of its own, so that a
      * slow listener holds up nobody else. Closing ends that.
      */
-    AutoCloseable onStored(Consumer<List<Entry>> listener);
+    Subscription onStored(Consumer<List<Entry>> listener);
 }

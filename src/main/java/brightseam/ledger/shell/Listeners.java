@@ -17,7 +17,7 @@ final class Listeners implements AutoCloseable {
 
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 
-    AutoCloseable add(Consumer<List<Entry>> heard) {
+    Subscription add(Consumer<List<Entry>> heard) {
         Listener listener = new Listener(heard, Executors.newSingleThreadExecutor(
                 work -> Thread.ofPlatform().daemon().name("ledger-listener").unstarted(work)));
         listeners.add(listener);

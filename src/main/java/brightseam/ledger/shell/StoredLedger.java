@@ -82,7 +82,7 @@ final class StoredLedger implements Ledger, AutoCloseable {
     }
 
     @Override
-    public AutoCloseable onStored(Consumer<List<Entry>> listener) {
+    public Subscription onStored(Consumer<List<Entry>> listener) {
         return listeners.add(listener);
     }
 

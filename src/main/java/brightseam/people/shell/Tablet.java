@@ -1,10 +1,8 @@
 package brightseam.people.shell;
 
 import brightseam.kernel.BadgeId;
-import brightseam.kernel.StationId;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.SortedSet;
 
 /**
  * One tablet as the server remembers it, across restarts and page reloads.
@@ -13,8 +11,6 @@ import java.util.SortedSet;
  * @param badge who signed in last and did not sign out; may be idle by now, see {@link Tablets#present}
  * @param signedInAt since when, in real time
  * @param activeAt the last time that somebody touched it, in real time
- * @param stationClass the class of station it stands at, where that was said
- * @param stations the stations it stands at, where that was said
  * @param openCard the label of the traveller or bin whose card is open on it
  */
 public record Tablet(
@@ -22,6 +18,4 @@ public record Tablet(
         Optional<BadgeId> badge,
         Optional<Instant> signedInAt,
         Optional<Instant> activeAt,
-        Optional<String> stationClass,
-        SortedSet<StationId> stations,
         Optional<String> openCard) {}

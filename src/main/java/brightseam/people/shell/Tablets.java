@@ -1,7 +1,6 @@
 package brightseam.people.shell;
 
 import brightseam.kernel.BadgeId;
-import brightseam.kernel.StationId;
 import brightseam.kernel.Syntax;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -9,8 +8,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -21,7 +18,7 @@ import org.springframework.stereotype.Service;
 public class Tablets {
 
     private static final String COLUMNS =
-            "select label, badge, signed_in_millis, active_millis, station_class, open_card from tablet ";
+            "select label, badge, signed_in_millis, active_millis, open_card from tablet ";
     /** Activity is written down no more often than this, to spare the disk. */
     private static final long TOUCH_MILLIS = 10_000;
 
@@ -68,32 +65,6 @@ public class Tablets {
     /** Nothing is open on the tablet any more. */
     public void closeCard(String label) {
         jdbc.sql("update tablet set open_card = null where label = ?").params(label).update();
-    }
-
-    /**
-     * Takes {@code card} to this tablet: it closes wherever else it was open.
-     *
-     * @return the tablets that had it, by label
-     */
-    public List<String> takeCard(String card, String label) {
-        List<String> had = jdbc.sql("select label from tablet where open_card = ? and label <> ? order by label")
-                .params(Syntax.identity("card", card), label)
-                .query(String.class)
-                .list();
-        had.forEach(this::closeCard);
-        openCard(label, card);
-        return had;
-    }
-
-    /** Says where the tablet stands; an empty class or set says that it stands nowhere in particular. */
-    public void stand(String label, Optional<String> stationClass, Set<StationId> stations) {
-        jdbc.sql("update tablet set station_class = ? where label = ?")
-                .params(stationClass.map(word -> Syntax.slug("station class", word)).orElse(null), label)
-                .update();
-        jdbc.sql("delete from tablet_station where label = ?").params(label).update();
-        stations.forEach(station -> jdbc.sql("insert into tablet_station (label, station) values (?, ?)")
-                .params(label, station.value())
-                .update());
     }
 
     /** Signs whoever is on the tablet out; the open card stays for the next person. */
@@ -151,18 +122,12 @@ public class Tablets {
         }
     }
 
-    private Tablet tablet(ResultSet row) throws SQLException {
-        String label = row.getString("label");
+    private static Tablet tablet(ResultSet row) throws SQLException {
         return new Tablet(
-                label,
+                row.getString("label"),
                 Optional.ofNullable(row.getString("badge")).map(BadgeId::new),
                 instant(row, "signed_in_millis"),
                 instant(row, "active_millis"),
-                Optional.ofNullable(row.getString("station_class")),
-                new TreeSet<>(jdbc.sql("select station from tablet_station where label = ?")
-                        .params(label)
-                        .query((station, number) -> new StationId(station.getString("station")))
-                        .list()),
                 Optional.ofNullable(row.getString("open_card")));
     }
 

@@ -3,6 +3,7 @@ package brightseam.traveller.shell;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Entry;
 import brightseam.ledger.shell.Ledger;
+import brightseam.ledger.shell.Subscription;
 import java.util.List;
 import java.util.concurrent.ConcurrentSkipListMap;
 import org.springframework.beans.factory.DisposableBean;
@@ -17,7 +18,7 @@ public class LiveTravellers implements DisposableBean {
 
     private final Travellers travellers;
     private final ConcurrentSkipListMap<TravellerId, Card> cards = new ConcurrentSkipListMap<>();
-    private final AutoCloseable subscription;
+    private final Subscription subscription;
 
     LiveTravellers(Travellers travellers, Ledger ledger) {
         this.travellers = travellers;
@@ -31,7 +32,7 @@ public class LiveTravellers implements DisposableBean {
     }
 
     @Override
-    public void destroy() throws Exception {
+    public void destroy() {
         subscription.close();
     }
 

@@ -39,9 +39,4 @@ public sealed interface ShopRefusal extends Refusal {
     record NoApprovedRevision(String procedure) implements ShopRefusal {
         @Override public String code() { return "no-approved-revision"; }
     }
-
-    /** The travellers of a load do not stand at the same step. */
-    record LoadNotTogether(TravellerId one, TravellerId other) implements ShopRefusal {
-        @Override public String code() { return "load-not-together"; }
-    }
 }

@@ -1,6 +1,5 @@
 package brightseam.traveller.shell;
 
-import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Entry;
@@ -65,11 +64,6 @@ final class TravellerRows implements Projection {
     List<TravellerId> ofKit(KitId kit) {
         return ids(jdbc.sql("select traveller_id from traveller_row where kit_id = :kit order by traveller_id")
                 .param("kit", kit.value()));
-    }
-
-    List<TravellerId> ofHeat(HeatId heat) {
-        return ids(jdbc.sql("select traveller_id from traveller_row where heat_id = :heat order by traveller_id")
-                .param("heat", heat.value()));
     }
 
     List<TravellerId> ended(int limit) {

@@ -1,7 +1,6 @@
 package brightseam.traveller.shell;
 
 import brightseam.kernel.BinId;
-import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.TravellerId;
 import brightseam.bins.shell.Bins;
@@ -63,9 +62,9 @@ public class Travellers {
         return cards(rows.ofKit(kit));
     }
 
-    /** Every traveller of a heat, ended ones too, sorted by label. */
-    public List<Card> ofHeat(HeatId heat) {
-        return cards(rows.ofHeat(heat));
+    /** The labels of every traveller of a kit, ended ones too, sorted. */
+    public List<TravellerId> labelsOfKit(KitId kit) {
+        return rows.ofKit(kit);
     }
 
     /** What lies in {@code bin}, sorted by label. */

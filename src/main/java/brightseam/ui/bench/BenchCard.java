@@ -1,6 +1,5 @@
 package brightseam.ui.bench;
 
-import brightseam.kernel.BinId;
 import brightseam.kernel.Moment;
 import brightseam.procedure.Gap;
 import java.util.List;
@@ -19,7 +18,6 @@ import java.util.Optional;
  * @param doing the one thing to do
  * @param apart one sentence for each traveller in the bin that stands elsewhere
  * @param window the clean window in words, where one is open
- * @param closedBin the bin that they are in, where it is closed and may be opened
  */
 record BenchCard(
         String line,
@@ -31,8 +29,7 @@ record BenchCard(
         Optional<Hurry> hurry,
         Doing doing,
         List<String> apart,
-        Optional<String> window,
-        Optional<BinId> closedBin) {
+        Optional<String> window) {
 
     /** One step of the strip. */
     record Mark(int number, String title, Standing standing) {}

@@ -128,11 +128,11 @@ class BenchView extends Composite<ScreenFrame> implements Bench.Touched {
 
     private void followMoves() {
         addAttachListener(attached -> {
-            AutoCloseable following = services.cards().follow(actor.tablet(), to ->
+            Runnable following = services.cards().follow(actor.tablet(), to ->
                     attached.getUI().access(() -> moved(to)));
             addDetachListener(detached -> {
                 detached.unregisterListener();
-                end(following);
+                following.run();
             });
         });
     }
@@ -142,13 +142,5 @@ class BenchView extends Composite<ScreenFrame> implements Bench.Touched {
         screen.show();
         screen.refused(new Verdict.Refused("Card moved", "This card is open on " + to + " now; nothing was lost.",
                 "Work on there, or scan the traveller to take it back."));
-    }
-
-    private static void end(AutoCloseable following) {
-        try {
-            following.close();
-        } catch (Exception impossible) {
-            throw new IllegalStateException("ending a subscription does no I/O", impossible);
-        }
     }
 }

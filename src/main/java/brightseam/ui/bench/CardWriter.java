@@ -6,7 +6,6 @@ import brightseam.procedure.Step;
 import brightseam.procedure.Vocabulary;
 import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
-import brightseam.traveller.Placement;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.Window;
 import brightseam.traveller.shell.Card;
@@ -46,8 +45,7 @@ final class CardWriter {
                 hurry(card, step),
                 new DoingWriter(vocabulary, zone, load, now).write(next, confirmed),
                 load.apart().stream().map(CardWriter::apart).toList(),
-                window(traveller, now),
-                traveller.placement().filter(Placement::closed).map(Placement::bin));
+                window(traveller, now));
     }
 
     private String line(Step step) {

@@ -64,8 +64,11 @@ class OpenCards {
         tablets.openCard(tablet, load.label());
     }
 
-    /** Calls {@code moved} with the other tablet's label when a card moves away from {@code tablet}. */
-    AutoCloseable follow(String tablet, Consumer<String> moved) {
+    /**
+     * Calls {@code moved} with the other tablet's label when a card moves away from {@code tablet}, until the answer is
+     * run.
+     */
+    Runnable follow(String tablet, Consumer<String> moved) {
         Object key = new Object();
         listeners.put(key, new Listener(tablet, moved));
         return () -> listeners.remove(key);

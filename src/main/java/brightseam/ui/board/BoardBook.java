@@ -62,9 +62,12 @@ final class BoardBook {
         return open;
     }
 
+    /** Travellers that are known already follow from {@link #grown}; only the others are read. */
     private void readKits() {
         open = kits.open();
-        open.forEach(kit -> travellers.ofKit(kit.id()).forEach(this::keep));
+        open.stream().flatMap(kit -> travellers.labelsOfKit(kit.id()).stream())
+                .filter(id -> !cards.containsKey(id))
+                .forEach(id -> travellers.find(id).ifPresent(this::keep));
     }
 
     private void keep(Card card) {

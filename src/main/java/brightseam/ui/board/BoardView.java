@@ -17,6 +17,7 @@ import brightseam.ui.parts.Changes;
 import brightseam.words.Words;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.select.Select;
@@ -29,6 +30,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The board: every traveller that has not ended, in words, what runs out first at the top. */
 @Route("board")
@@ -61,7 +64,7 @@ class BoardView extends DeskPage {
         lines.addClassName("board-lines");
         empty.addClassName("desk-empty");
         Div filters = Forms.row(kit, hurrying,
-                Files.csv("Save this list as CSV", "board.csv", () -> BoardModel.csv(filtered(desk.now()))));
+                Files.csv("Save this list as CSV", "board.csv", () -> BoardModel.csv(filtered(book.rows(desk.now())))));
         show(Forms.panel("Kits", kitList), Forms.panel("Travellers", filters, empty, lines));
         changes.follow(this, this::grown);
         addAttachListener(attached -> {
@@ -81,8 +84,8 @@ class BoardView extends DeskPage {
         }
     }
 
-    private List<BoardRow> filtered(Moment now) {
-        return book.rows(now).stream()
+    private List<BoardRow> filtered(List<BoardRow> all) {
+        return all.stream()
                 .filter(row -> kit.getOptionalValue().map(KitId::new).filter(id -> !id.equals(row.kit())).isEmpty())
                 .filter(row -> !hurrying.getValue() || row.hurries()).toList();
     }
@@ -90,7 +93,7 @@ class BoardView extends DeskPage {
     private void refresh() {
         Moment now = desk().now();
         List<BoardRow> all = book.rows(now);
-        List<BoardRow> rows = filtered(now);
+        List<BoardRow> rows = filtered(all);
         offerKits(all);
         showKits(book.kits(now));
         showRows(rows);
@@ -105,7 +108,7 @@ class BoardView extends DeskPage {
     }
 
     private void offerKits(List<BoardRow> all) {
-        List<String> offered = java.util.stream.Stream.concat(
+        List<String> offered = Stream.concat(
                 book.openKits().stream().map(Kit::id), all.stream().map(BoardRow::kit))
                 .map(KitId::value).distinct().sorted().toList();
         if (!offered.equals(kit.getListDataView().getItems().toList())) {
@@ -124,14 +127,14 @@ class BoardView extends DeskPage {
         kitList.removeAll();
         kits.forEach(standing -> kitList.add(new KitLineItem(standing, desk().speed())));
         if (kits.isEmpty()) {
-            kitList.add(new com.vaadin.flow.component.html.ListItem(
+            kitList.add(new ListItem(
                     Links.to("release", "No kit is open: open one and release its travellers.")));
         }
     }
 
     /** Lines stay where they are unless the order changed, so that what has the focus keeps it. */
     private void showRows(List<BoardRow> rows) {
-        Set<TravellerId> wanted = rows.stream().map(BoardRow::id).collect(java.util.stream.Collectors.toSet());
+        Set<TravellerId> wanted = rows.stream().map(BoardRow::id).collect(Collectors.toSet());
         known.entrySet().removeIf(line -> {
             boolean gone = !wanted.contains(line.getKey());
             if (gone) {

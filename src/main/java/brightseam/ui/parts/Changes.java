@@ -2,6 +2,7 @@ package brightseam.ui.parts;
 
 import brightseam.ledger.StreamName;
 import brightseam.ledger.shell.Ledger;
+import brightseam.ledger.shell.Subscription;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import java.util.HashSet;
@@ -26,21 +27,13 @@ public class Changes {
     public void follow(Component screen, Consumer<Set<StreamName>> refresh) {
         screen.addAttachListener(attached -> {
             Following following = new Following(attached.getUI(), refresh);
-            AutoCloseable subscription = ledger.onStored(entries ->
+            Subscription subscription = ledger.onStored(entries ->
                     following.grown(entries.stream().map(entry -> entry.stream()).toList()));
             screen.addDetachListener(detached -> {
                 detached.unregisterListener();
-                close(subscription);
+                subscription.close();
             });
         });
-    }
-
-    private static void close(AutoCloseable subscription) {
-        try {
-            subscription.close();
-        } catch (Exception impossible) {
-            throw new IllegalStateException("ending a subscription does no I/O", impossible);
-        }
     }
 
     private static final class Following {

@@ -1,10 +1,6 @@
 package brightseam.ui.parts;
 
-import com.vaadin.flow.component.ComponentEvent;
-import com.vaadin.flow.component.ComponentEventListener;
-import com.vaadin.flow.component.DomEvent;
 import com.vaadin.flow.component.Tag;
-import com.vaadin.flow.shared.Registration;
 
 /**
  * What the shop made of a scan or a signature: a word, the reason, the way out, a shape, a tone, a vibration.
@@ -16,15 +12,6 @@ import com.vaadin.flow.shared.Registration;
 public final class VerdictBand extends Part {
 
     private long run;
-
-    /** The refused band was pressed away. */
-    @DomEvent("dealt-with")
-    public static class DealtWith extends ComponentEvent<VerdictBand> {
-        /** Called by the framework. */
-        public DealtWith(VerdictBand source, boolean fromClient) {
-            super(source, fromClient);
-        }
-    }
 
     /** Makes an empty band, which takes no place. */
     public VerdictBand() {
@@ -44,11 +31,6 @@ public final class VerdictBand extends Part {
     /** Takes the band away. */
     public void clear() {
         say("kind", null);
-    }
-
-    /** Calls {@code listener} when a refused band was pressed away. */
-    public Registration addDealtWithListener(ComponentEventListener<DealtWith> listener) {
-        return addListener(DealtWith.class, listener);
     }
 
     private void show(String kind, String word, String reason, String wayOut) {

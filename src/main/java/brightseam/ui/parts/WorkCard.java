@@ -39,7 +39,7 @@ public final class WorkCard extends Component implements HasComponents {
         this.title.setText(title);
     }
 
-    /** Adds an instruction in large type; three lines at most on the bench. */
+    /** Adds an instruction in large type. */
     public void instruction(String words) {
         Paragraph instruction = new Paragraph(words);
         instruction.addClassName("instruction");

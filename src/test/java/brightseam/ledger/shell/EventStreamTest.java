@@ -205,7 +205,7 @@ class EventStreamTest {
         }
 
         @Override
-        public AutoCloseable onStored(Consumer<List<Entry>> listener) {
+        public Subscription onStored(Consumer<List<Entry>> listener) {
             return ledger.onStored(listener);
         }
     }

@@ -74,7 +74,7 @@ public final class MemoryLedger implements Ledger {
     }
 
     @Override
-    public AutoCloseable onStored(Consumer<List<Entry>> listener) {
+    public Subscription onStored(Consumer<List<Entry>> listener) {
         listeners.add(listener);
         return () -> listeners.remove(listener);
     }

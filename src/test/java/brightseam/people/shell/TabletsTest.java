@@ -2,13 +2,11 @@ package brightseam.people.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import brightseam.kernel.StationId;
 import brightseam.people.PersonCommand.ChangeRoles;
 import brightseam.people.Role;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class TabletsTest {
@@ -54,25 +52,6 @@ class TabletsTest {
         desk.tablets.signIn(label, Desk.ADA);
         assertThat(tablet().openCard()).contains("T-1042");
         assertThat(tablet().badge()).contains(Desk.ADA);
-    }
-
-    @Test
-    void a_card_taken_to_another_tablet_closes_on_the_first() {
-        String other = desk.tablets.enrol(TabletToken.random());
-        desk.tablets.openCard(label, "T-1042");
-        assertThat(desk.tablets.takeCard("T-1042", other)).containsExactly(label);
-        assertThat(tablet().openCard()).isEmpty();
-        assertThat(desk.tablets.find(other).orElseThrow().openCard()).contains("T-1042");
-        assertThat(desk.tablets.takeCard("T-1042", other)).isEmpty();
-    }
-
-    @Test
-    void a_tablet_stands_where_it_was_last_said_to_stand() {
-        desk.tablets.stand(label, Optional.of("pickle-tank"), Set.of(new StationId("S-2"), new StationId("S-1")));
-        assertThat(tablet().stations()).containsExactly(new StationId("S-1"), new StationId("S-2"));
-        desk.tablets.stand(label, Optional.empty(), Set.of());
-        assertThat(tablet().stations()).isEmpty();
-        assertThat(tablet().stationClass()).isEmpty();
     }
 
     @Test
