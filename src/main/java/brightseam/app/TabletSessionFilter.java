@@ -26,7 +26,8 @@ final class TabletSessionFilter extends OncePerRequestFilter {
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        return request.getParameter(VAADIN_REQUEST) == null && NOBODYS_PATHS.stream().anyMatch(path(request)::startsWith);
+        return request.getParameter(VAADIN_REQUEST) == null
+                && NOBODYS_PATHS.stream().anyMatch(path(request)::startsWith);
     }
 
     @Override

@@ -16,6 +16,11 @@ class TidyTest {
 
     private static final int LINES_MAX = 300;
     private static final int LINE_LENGTH_MAX = 120;
+    private static final int METHOD_LINES_MAX = 40;
+    /** A method's or constructor's first line: a name and an opening bracket, at the indentation of a member. */
+    private static final Pattern METHOD = Pattern.compile(
+            "( {4}| {8})(?! |(?:return|new|throw|else|yield|if|for|while|switch|try|case|do|catch|record)\\b)"
+                    + "(?:[\\w@<>\\[\\], ?.]+ )?\\w+\\([^=;]*");
     private static final Pattern BANNED_NAME = Pattern.compile(".*(Manager|Helper|Util|Utils|Impl)\\.java");
     private static final Pattern UNFINISHED = Pattern.compile("\\b(TO" + "DO|FIX" + "ME)\\b");
     private static final Pattern LINK = Pattern.compile("]\\((?!https?:|#)([^)#]+)(#[^)]*)?\\)");
@@ -34,6 +39,35 @@ class TidyTest {
             }
         }
         assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void methods_are_short() throws IOException {
+        List<String> wrong = new ArrayList<>();
+        for (Path file : files("src", ".java")) {
+            List<String> lines = Files.readAllLines(file);
+            for (int i = 0; i < lines.size(); i++) {
+                Matcher method = METHOD.matcher(lines.get(i));
+                int length = method.matches() ? length(lines, i, method.group(1)) : 0;
+                if (length > METHOD_LINES_MAX) {
+                    wrong.add(file + ":" + (i + 1) + " is a method of " + length + " lines");
+                }
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void every_package_opens_with_its_invariant() throws IOException {
+        List<String> wrong = new ArrayList<>();
+        for (Path file : files("src/main/java", ".java")) {
+            Path about = file.resolveSibling("package-info.java");
+            if (!Files.exists(about)
+                    || !Files.readString(about).matches("(?s)/\\*\\*\\s+(\\* )?Invariant: .*")) {
+                wrong.add(about.toString());
+            }
+        }
+        assertThat(wrong.stream().distinct()).isEmpty();
     }
 
     @Test
@@ -78,6 +112,19 @@ class TidyTest {
             }
         }
         assertThat(bare).isEmpty();
+    }
+
+    /** The lines from {@code first} to the brace that closes what opens there; 0 where no body opens. */
+    private static int length(List<String> lines, int first, String indentation) {
+        int open = first;
+        while (open < lines.size() && !lines.get(open).matches(".*[{;}]")) {
+            open++;
+        }
+        if (open == lines.size() || !lines.get(open).endsWith("{") || lines.get(open).endsWith("-> {")) {
+            return 0;
+        }
+        int end = lines.subList(open, lines.size()).indexOf(indentation + "}");
+        return end < 0 ? 0 : open + end - first + 1;
     }
 
     private static List<Path> files(String folder, String ending) throws IOException {
