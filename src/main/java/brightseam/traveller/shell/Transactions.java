@@ -10,6 +10,7 @@ import brightseam.ledger.Outcome;
 import brightseam.ledger.Prepared;
 import brightseam.ledger.shell.Attempts;
 import brightseam.ledger.shell.Ledger;
+import brightseam.procedure.Procedure;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerDecider;
@@ -19,9 +20,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionException;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** Carries commands on one or several travellers out together, and writes down what was refused. */
 @Component
@@ -32,12 +38,15 @@ class Transactions {
     private final Travellers travellers;
     private final Attempts attempts;
     private final Leaving leaving;
+    private final TransactionTemplate reading;
     private final ShopClock clock;
 
-    Transactions(Travellers travellers, Leaving leaving, Ledger ledger, ShopClock clock) {
+    Transactions(Travellers travellers, Leaving leaving, Ledger ledger, PlatformTransactionManager transactions,
+            ShopClock clock) {
         this.travellers = travellers;
         this.leaving = leaving;
         this.attempts = new Attempts(ledger);
+        this.reading = new TransactionTemplate(transactions);
         this.clock = clock;
     }
 
@@ -51,35 +60,43 @@ class Transactions {
      * Pieces whose traveller ends by it leave their bin.
      */
     Outcome<List<Traveller>> run(Actor actor, String attempt, Collection<TravellerId> ids,
-            BiFunction<Origin, Card, TravellerCommand> command, Function<Origin, Prepared<?>> beside) {
-        return noted(actor, attempt, ids, attempts.commit(() -> {
+            BiFunction<Origin, Asked, TravellerCommand> command, Function<Origin, Prepared<?>> beside) {
+        return noted(actor, attempt, ids, attempts.commit(() -> onOneConnection(() -> {
             Origin origin = origin(actor);
             Prepared<List<Traveller>> own = Prepared.all(ids.stream()
                     .map(id -> prepare(id, card -> command.apply(origin, card))).toList());
             Prepared<List<Traveller>> joined = own.with(beside.apply(origin), (results, other) -> results);
             return joined instanceof Prepared.Ready<List<Traveller>> ready
                     ? joined.with(leaving.bins(origin, ready.result()), (results, emptied) -> results) : joined;
-        }));
+        })));
+    }
+
+    /** Reads on one connection, borrowed once; where the database does not answer, nothing was stored. */
+    private <R> Prepared<R> onOneConnection(Supplier<Prepared<R>> preparing) {
+        try {
+            return reading.execute(status -> preparing.get());
+        } catch (TransactionException | DataAccessException failure) {
+            LOG.error("the database does not answer", failure);
+            throw new NotStoredException("the database does not answer");
+        }
     }
 
     /** As {@link #run}, with nothing beside it. */
     Outcome<List<Traveller>> run(Actor actor, String attempt, Collection<TravellerId> ids,
-            BiFunction<Origin, Card, TravellerCommand> command) {
+            BiFunction<Origin, Asked, TravellerCommand> command) {
         return run(actor, attempt, ids, command, origin -> nothing());
     }
 
     /** Stores what {@code preparing} answers. */
     <R> Outcome<R> commit(Function<Origin, Prepared<R>> preparing, Actor actor) {
-        return attempts.commit(() -> preparing.apply(origin(actor)));
+        return attempts.commit(() -> onOneConnection(() -> preparing.apply(origin(actor))));
     }
 
     /** What a command on one traveller would store. */
-    Prepared<Traveller> prepare(TravellerId id, Function<Card, TravellerCommand> command) {
-        Optional<Card> card = travellers.find(id);
-        if (card.isEmpty()) {
-            return new Prepared.Refused<>(List.of(new ShopRefusal.TravellerUnknown(id)));
-        }
-        return travellers.streams().prepare(id, state -> decide(state, card.get(), command));
+    Prepared<Traveller> prepare(TravellerId id, Function<Asked, TravellerCommand> command) {
+        return travellers.streams().prepare(id, state -> state
+                .map(traveller -> decide(new Asked(traveller, travellers.procedure(traveller)), command))
+                .orElseGet(() -> Decision.refused(List.of(new ShopRefusal.TravellerUnknown(id)))));
     }
 
     static Prepared<Void> nothing() {
@@ -107,9 +124,16 @@ class Transactions {
         return outcome;
     }
 
-    private static Decision<TravellerEvent> decide(
-            Optional<Traveller> state, Card card, Function<Card, TravellerCommand> command) {
-        return TravellerDecider.decide(state, card.procedure(), command.apply(
-                new Card(state.orElseThrow(), card.procedure(), card.version())));
+    private static Decision<TravellerEvent> decide(Asked asked, Function<Asked, TravellerCommand> command) {
+        return TravellerDecider.decide(
+                Optional.of(asked.traveller()), asked.procedure(), command.apply(asked));
+    }
+
+    /** What a command is asked of: the newest state, and the revision that it follows. */
+    record Asked(Traveller traveller, Procedure procedure) {
+
+        TravellerId id() {
+            return traveller.id();
+        }
     }
 }

@@ -161,11 +161,11 @@ public class TravellerActions {
         return moves;
     }
 
-    private static List<TravellerId> others(Collection<TravellerId> ids, Card card) {
+    private static List<TravellerId> others(Collection<TravellerId> ids, Transactions.Asked card) {
         return ids.stream().filter(id -> !id.equals(card.id())).sorted().toList();
     }
 
-    private static Optional<Step> step(Card card, StepId step) {
+    private static Optional<Step> step(Transactions.Asked card, StepId step) {
         return card.procedure().find(step);
     }
 

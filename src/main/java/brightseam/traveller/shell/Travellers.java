@@ -8,6 +8,7 @@ import brightseam.ledger.Versioned;
 import brightseam.ledger.shell.EventStream;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Projection;
+import brightseam.procedure.Procedure;
 import brightseam.procedure.shell.ProcedureLibrary;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerEvent;
@@ -91,8 +92,13 @@ public class Travellers {
         return ids.stream().map(this::find).flatMap(Optional::stream).toList();
     }
 
-    Card card(Versioned<Traveller> loaded) {
-        return new Card(loaded.state(), procedures.find(loaded.state().procedure()).orElseThrow(() ->
-                new IllegalStateException("the ledger lacks " + loaded.state().procedure().label())), loaded.version());
+    /** The revision that {@code traveller} follows. */
+    Procedure procedure(Traveller traveller) {
+        return procedures.find(traveller.procedure()).orElseThrow(() ->
+                new IllegalStateException("the ledger lacks " + traveller.procedure().label()));
+    }
+
+    private Card card(Versioned<Traveller> loaded) {
+        return new Card(loaded.state(), procedure(loaded.state()), loaded.version());
     }
 }
