@@ -19,6 +19,19 @@ export function linkState() {
   return state;
 }
 
+/**
+ * Whether something may be sent to the server now. Where not, the page is told (`shop-not-taken` on window): the
+ * framework would keep it and send it when the server is back, and a signature would count at a time that it was not
+ * given for.
+ */
+export function mayAct() {
+  if (state !== 'lost') {
+    return true;
+  }
+  window.dispatchEvent(new CustomEvent('shop-not-taken'));
+  return false;
+}
+
 /** Starts beating against `aliveUrl`; further calls change nothing. */
 export function beat(aliveUrl) {
   if (url) {

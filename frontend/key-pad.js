@@ -6,6 +6,7 @@
  * Raises `entered` {value}: the number as typed with a point, the PIN, or 1 and 0. Only the form is checked here;
  * whether the value is within its limits is for the server to say.
  */
+import { mayAct } from './heartbeat.js';
 import { button, make, Part } from './part.js';
 import './marks.js';
 
@@ -169,7 +170,9 @@ class ShopKeyPad extends Part {
     if (this.text('mode') === 'pin') {
       this.#clear();
     }
-    this.raise('entered', { value });
+    if (mayAct()) {
+      this.raise('entered', { value });
+    }
   }
 
   #fault(words) {

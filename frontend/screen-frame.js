@@ -1,31 +1,59 @@
 /** The frame's living bits: the band that tells of a lost server, the word in the header, and the clock. */
-import { beat, linkState } from './heartbeat.js';
+import { beat, linkState, mayAct } from './heartbeat.js';
 import { mark } from './marks.js';
 import { make, Part } from './part.js';
+import { play } from './tones.js';
 
 const BANDS = {
   lost: ['parted', 'The server cannot be reached. Timers on this page run on. Nothing you sign now counts.'],
+  refused: ['parted', 'Not taken: the server cannot be reached. Do it again when it is back. Timers on this page run on.'],
   back: ['linked', 'The server is back. Go on; what was not accepted before has to be done again.'],
 };
 
-/** <shop-link alive-url>: starts the heartbeat; empty while all is well. */
+/** What acts in the page alone, or asks {@link mayAct} by itself. */
+const OWN = 'shop-key-pad, shop-text-pad, shop-scan-input, shop-camera-scanner, shop-verdict, dialog';
+
+/**
+ * <shop-link alive-url>: starts the heartbeat; empty while all is well. While the server cannot be reached, presses
+ * that would go to it are stopped, and it says so.
+ */
 class ShopLink extends Part {
-  #hear = () => this.draw();
+  #refused = false;
+  #hear = () => {
+    this.#refused = false;
+    this.draw();
+  };
+  #notTaken = () => {
+    this.#refused = true;
+    play('refused');
+    this.draw();
+  };
+  #pressed = (event) => {
+    const pressed = event.target.closest?.('button, vaadin-button, a[href]');
+    if (pressed && !pressed.closest(OWN) && !mayAct()) {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+    }
+  };
 
   connectedCallback() {
     this.setAttribute('role', 'alert');
     window.addEventListener('shop-link', this.#hear);
+    window.addEventListener('shop-not-taken', this.#notTaken);
+    window.addEventListener('click', this.#pressed, true);
     beat(this.text('alive-url') || '/alive');
     super.connectedCallback();
   }
 
   disconnectedCallback() {
     window.removeEventListener('shop-link', this.#hear);
+    window.removeEventListener('shop-not-taken', this.#notTaken);
+    window.removeEventListener('click', this.#pressed, true);
   }
 
   draw() {
     this.replaceChildren();
-    const band = BANDS[linkState()];
+    const band = BANDS[this.#refused ? 'refused' : linkState()];
     if (band) {
       const shown = make('div', 'link-band');
       shown.dataset.state = linkState();

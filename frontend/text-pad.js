@@ -3,6 +3,7 @@
  *
  * Raises `entered` {value}. A keyboard that happens to be there works too while the pad has the focus.
  */
+import { mayAct } from './heartbeat.js';
 import { button, make, Part } from './part.js';
 
 const KEYS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-.,/';
@@ -61,7 +62,9 @@ class ShopTextPad extends Part {
       fault.textContent = 'First press a few words.';
       return;
     }
-    this.raise('entered', { value: this.#value.trim() });
+    if (mayAct()) {
+      this.raise('entered', { value: this.#value.trim() });
+    }
   }
 }
 
