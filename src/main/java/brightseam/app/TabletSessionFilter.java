@@ -33,7 +33,7 @@ final class TabletSessionFilter extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        signIn.agree(request, response, isTouch(request));
+        signIn.agree(request, response, isTouch(request), isPage(request));
         chain.doFilter(request, response);
     }
 
@@ -41,6 +41,15 @@ final class TabletSessionFilter extends OncePerRequestFilter {
     private static boolean isTouch(HttpServletRequest request) {
         String kind = request.getParameter(VAADIN_REQUEST);
         return !"heartbeat".equals(kind) && !"push".equals(kind) && !path(request).startsWith("/VAADIN/push");
+    }
+
+    /**
+     * The load of a page or a print. Nothing else begins a session: after a restart a page still open asks for its
+     * pushes with the old one, and a new session made for that would replace the one of the page that loads meanwhile.
+     */
+    private static boolean isPage(HttpServletRequest request) {
+        return "GET".equals(request.getMethod()) && request.getParameter("v-r") == null
+                && request.getHeader("Upgrade") == null && !path(request).startsWith("/VAADIN/");
     }
 
     private static String path(HttpServletRequest request) {

@@ -11,6 +11,8 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Keyboard;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,20 +24,27 @@ public final class ShopTablet implements AutoCloseable {
     private static final double MAIN_PX = 128;
     private static final double OTHER_PX = 76;
     private static final double APART_PX = 15.5;
+    private static final double PATIENCE_MILLIS = 20_000;
     private static final int[][] WAYS_UP = {{1280, 800}, {800, 1280}};
 
     private final BrowserContext context;
     private final Page page;
     private final String name;
     private final List<String> faults = new ArrayList<>();
+    private long pressedAtMillis;
 
     /** A new tablet at the shop's {@code address}; {@code name} begins the names of its pictures. */
     public ShopTablet(String address, String name) {
+        this(Chromium.browser(), address, name);
+    }
+
+    /** A new tablet with a browser that was started for it, such as one with a camera. */
+    public ShopTablet(Browser browser, String address, String name) {
         this.name = name;
-        context = Chromium.browser().newContext(new Browser.NewContextOptions()
-                .setBaseURL(address).setViewportSize(1280, 800));
+        context = browser.newContext(new Browser.NewContextOptions()
+                .setBaseURL(address).setViewportSize(1280, 800).setLocale("en-GB"));
         page = context.newPage();
-        page.setDefaultTimeout(10_000);
+        page.setDefaultTimeout(PATIENCE_MILLIS);
         page.onPageError(faults::add);
     }
 
@@ -100,25 +109,55 @@ public final class ShopTablet implements AutoCloseable {
             pad.locator("button").getByText(String.valueOf(digit), new Locator.GetByTextOptions().setExact(true))
                     .click();
         }
+        pressedAtMillis = System.currentTimeMillis();
         pad.locator(".pad-enter").click();
         return this;
     }
 
     /** Presses the button that says {@code words}. */
     public ShopTablet press(String words) {
+        pressedAtMillis = System.currentTimeMillis();
         page.locator("button", new Page.LocatorOptions().setHasText(words)).first().click();
+        return this;
+    }
+
+    /** Presses a desk's button that says exactly {@code words}. */
+    public ShopTablet push(String words) {
+        pressedAtMillis = System.currentTimeMillis();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words).setExact(true)).first().click();
+        return this;
+    }
+
+    /** When the last press began, in machine time. */
+    public long pressedAtMillis() {
+        return pressedAtMillis;
+    }
+
+    /** Fills the first field of a desk that is labelled exactly {@code label}. */
+    public ShopTablet fill(String label, String text) {
+        Locator field = page.getByLabel(label, new Page.GetByLabelOptions().setExact(true)).first();
+        field.fill(text);
+        field.blur();
+        return this;
+    }
+
+    /** Cuts the tablet off the network, or brings it back. */
+    public ShopTablet network(boolean there) {
+        context.setOffline(!there);
         return this;
     }
 
     /** The verdict's word has to be {@code word}. */
     public ShopTablet hears(String word) {
-        assertThat(page.locator(".verdict-word")).hasText(word);
+        assertThat(page.locator(".verdict-word")).hasText(word, new LocatorAssertions.HasTextOptions()
+                .setTimeout(PATIENCE_MILLIS));
         return this;
     }
 
     /** The card's title has to be {@code title}. */
     public ShopTablet shows(String title) {
-        assertThat(page.locator(".work-card h1")).hasText(title);
+        assertThat(page.locator(".work-card h1")).hasText(title, new LocatorAssertions.HasTextOptions()
+                .setTimeout(PATIENCE_MILLIS));
         return this;
     }
 
@@ -131,7 +170,7 @@ public final class ShopTablet implements AutoCloseable {
 
     /** Waits until every part of the page is alive. */
     public ShopTablet ready() {
-        page.locator(".work-card").first().waitFor();
+        page.locator(".work-card, .desk-head h1").first().waitFor();
         page.waitForFunction("() => [...document.querySelectorAll('*')].every(e => !e.localName.startsWith('shop-')"
                 + " || customElements.get(e.localName))");
         return this;

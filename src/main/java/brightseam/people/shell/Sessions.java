@@ -1,8 +1,10 @@
 package brightseam.people.shell;
 
 import brightseam.people.Signer;
+import com.vaadin.flow.component.UI;
 import com.vaadin.flow.server.VaadinRequest;
 import com.vaadin.flow.server.VaadinService;
+import com.vaadin.flow.server.VaadinSession;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.HttpSession;
@@ -26,6 +28,7 @@ final class Sessions {
     /** A new session id, so that nobody who knew the old one gets in with it, then the person in the session. */
     static void begin(Signer signer, String tablet, HttpServletRequest request, HttpServletResponse response) {
         newSessionId(request);
+        closeOtherPages();
         CSRF_TOKENS.saveToken(null, request, response);
         SecurityContext context = SecurityContextHolder.createEmptyContext();
         context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(
@@ -48,6 +51,17 @@ final class Sessions {
             VaadinService.reinitializeSession(ofView);
         } else if (request.getSession(false) != null) {
             request.changeSessionId();
+        }
+    }
+
+    /**
+     * Pages that were opened before belong to whoever sat here then, and would go on with their rights. The page that
+     * asks is the one to sign in on; it is left in the same request.
+     */
+    private static void closeOtherPages() {
+        VaadinSession pages = VaadinSession.getCurrent();
+        if (pages != null) {
+            List.copyOf(pages.getUIs()).stream().filter(page -> page != UI.getCurrent()).forEach(UI::close);
         }
     }
 

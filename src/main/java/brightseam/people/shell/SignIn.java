@@ -108,8 +108,9 @@ public class SignIn {
      * server too; whoever was signed out, replaced or idle too long is not.
      *
      * @param touched whether the request counts as somebody touching the tablet
+     * @param begins whether a session may begin with this request; where not, whoever has none stays nobody
      */
-    public void agree(HttpServletRequest request, HttpServletResponse response, boolean touched) {
+    public void agree(HttpServletRequest request, HttpServletResponse response, boolean touched, boolean begins) {
         Optional<SignedInPerson> here = here();
         Optional<Tablet> tablet = here.map(SignedInPerson::tablet).flatMap(tablets::find).or(() -> tablet(request));
         Optional<BadgeId> present = tablet.flatMap(tablets::present);
@@ -121,7 +122,7 @@ public class SignIn {
             tablet.filter(idle -> idle.badge().isPresent()).map(Tablet::label).ifPresent(tablets::signOut);
             return;
         }
-        if (here.isEmpty()) {
+        if (here.isEmpty() && begins) {
             restore(present.get(), tablet.get(), request, response);
         }
         if (touched) {
