@@ -6,7 +6,8 @@ import { play } from './tones.js';
 
 const BANDS = {
   lost: ['parted', 'The server cannot be reached. Timers on this page run on. Nothing you sign now counts.'],
-  refused: ['parted', 'Not taken: the server cannot be reached. Do it again when it is back. Timers on this page run on.'],
+  refused: ['parted',
+    'Not taken: the server cannot be reached. Do it again when it is back. Timers on this page run on.'],
   back: ['linked', 'The server is back. Go on; what was not accepted before has to be done again.'],
 };
 

@@ -49,7 +49,7 @@ final class TabletSessionFilter extends OncePerRequestFilter {
      */
     private static boolean isPage(HttpServletRequest request) {
         return "GET".equals(request.getMethod()) && request.getParameter("v-r") == null
-                && request.getHeader("Upgrade") == null && !path(request).startsWith("/VAADIN/");
+                && !"websocket".equalsIgnoreCase(request.getHeader("Upgrade")) && !path(request).startsWith("/VAADIN/");
     }
 
     private static String path(HttpServletRequest request) {

@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** A fabricator who does what the card says, as it says it, and knows nothing else; every answer has to be a good one. */
+/**
+ * A fabricator who does what the card says, as it says it, and knows nothing else; every answer has to be a good one.
+ */
 final class Fabricator {
 
     private static final int ACTIONS_MAX = 80;
