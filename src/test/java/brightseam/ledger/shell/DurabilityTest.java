@@ -112,7 +112,7 @@ class DurabilityTest {
             sign(shop, append("T-1", 0, "cut"));
             shop.jdbc().sql("shutdown").update();
             Appended first = sign(shop, append("T-1", 1, "deburr"));
-            Appended second = sign(shop, append("T-2", 0, "cut"));
+            Appended second = signAgainUntilStored(shop, append("T-2", 0, "cut"));
             assertThat(List.of(first, second)).hasOnlyElementsOfTypes(Appended.Stored.class, Appended.NotStored.class);
             assertThat(second).isInstanceOf(Appended.Stored.class);
             assertThat(ChainVerifier.verifyLedger(shop.ledger().readAllAfter(0, 10))).isEmpty();
