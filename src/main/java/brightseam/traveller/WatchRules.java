@@ -49,8 +49,11 @@ final class WatchRules {
         return events;
     }
 
+    /** A gap that quarantine itself holds up is noted once it is decided, when somebody could have gone on. */
     private Optional<TravellerEvent> missedGap(int number) {
-        return new Course(traveller, procedure).gap()
+        Course course = new Course(traveller, procedure);
+        return course.gap()
+                .filter(gap -> !traveller.isInQuarantine() || course.makesSafe(gap.to()))
                 .filter(gap -> origin.at().isAfter(gap.latest()))
                 .map(gap -> traveller.run(gap.from()).orElseThrow())
                 .filter(run -> !isKnown(Cause.GAP_EXCEEDED, run))

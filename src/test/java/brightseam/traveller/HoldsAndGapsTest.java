@@ -151,6 +151,15 @@ class HoldsAndGapsTest {
     }
 
     @Test
+    void a_gap_that_quarantine_held_up_is_noted_once_the_disposition_lets_the_lot_go_on() {
+        Shop shop = Shop.withLotAt("pickle").does(ask -> ask.report(1)).passes(ofMinutes(6))
+                .when(Commands::watch).thenEvents()
+                .does(ask -> ask.decide(1, Disposition.USE_AS_IS, Commands.INSPECTOR))
+                .when(Commands::watch).thenEvents(NonconformanceOpened.class);
+        assertEquals(Nonconformance.Cause.GAP_EXCEEDED, shop.lastOf(NonconformanceOpened.class).cause());
+    }
+
+    @Test
     void overrun_and_missed_gap_are_two_nonconformances() {
         Shop shop = pickling().passes(ofMinutes(4)).does(ask -> ask.endHold("pickle")).passes(ofMinutes(4))
                 .does(Commands::watch);

@@ -72,7 +72,7 @@ final class MissingWords {
         return switch (open.cause()) {
             case HOLD_OVERRUN -> step + " overrun";
             case HOLD_CUT_SHORT -> step + " cut short";
-            case GAP_EXCEEDED -> "too long before " + step;
+            case GAP_EXCEEDED -> "too long after " + step;
             case READING_OUT_OF_LIMITS -> step + ", reading out of limits";
             case INSPECTION_REJECTED -> step + " rejected: " + open.text();
             case REPORTED -> "reported at " + step + ": " + open.text();
