@@ -5,6 +5,7 @@ import brightseam.procedure.Step;
 import brightseam.report.Pass.Stay;
 import brightseam.report.Pass.Superseded;
 import brightseam.report.ReadingLine.Correction;
+import brightseam.traveller.Contact;
 import brightseam.traveller.Placement;
 import brightseam.traveller.TravellerEvent.ReadingTaken;
 import brightseam.traveller.TravellerEvent.StepStarted;
@@ -20,6 +21,7 @@ final class DraftPass {
     private final StepStarted start;
     private final Lookups lookups;
     private final List<Stay> bins = new ArrayList<>();
+    private final List<Contact> contacts = new ArrayList<>();
     private final List<ReadingLine> readings = new ArrayList<>();
     private Optional<GapTaken> gap = Optional.empty();
     private Optional<HoldTaken> hold = Optional.empty();
@@ -50,6 +52,10 @@ final class DraftPass {
 
     void lies(Placement where) {
         bins.add(new Stay(where.bin(), where.binClass()));
+    }
+
+    void touched(List<Contact> made) {
+        contacts.addAll(made);
     }
 
     void gap(GapTaken taken) {
@@ -111,8 +117,8 @@ final class DraftPass {
         List<String> cautions = start.cautionsRead()
                 ? step.cautions().stream().map(lookups::caution).toList() : List.of();
         return new Pass(number, start.at(), lookups.who(start.by()), tablet(), start.station(), bins,
-                start.gloves().map(lookups::gloves), cautions, start.loadWith(), gap, hold, readings, mark, remark,
-                superseded);
+                start.gloves().map(lookups::gloves), cautions, start.loadWith(), contacts, gap, hold, readings, mark,
+                remark, superseded);
     }
 
     /** The tablet, and how the station's label came in where it was not read by a scanner. */

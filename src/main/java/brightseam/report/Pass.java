@@ -5,6 +5,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.StationId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.BinClass;
+import brightseam.traveller.Contact;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param gloves which gloves were confirmed
  * @param cautionsRead titles of the cautions that were confirmed as read
  * @param loadWith other travellers in the same basket
+ * @param contacts what touched the pieces, in order
  * @param gap the time since the step before, where it was limited
  * @param hold its hold, where it was begun
  * @param readings everything read, in order
@@ -37,6 +39,7 @@ public record Pass(
         Optional<String> gloves,
         List<String> cautionsRead,
         List<TravellerId> loadWith,
+        List<Contact> contacts,
         Optional<GapTaken> gap,
         Optional<HoldTaken> hold,
         List<ReadingLine> readings,
@@ -55,6 +58,7 @@ public record Pass(
         bins = List.copyOf(bins);
         cautionsRead = List.copyOf(cautionsRead);
         loadWith = List.copyOf(loadWith);
+        contacts = List.copyOf(contacts);
         readings = List.copyOf(readings);
     }
 }

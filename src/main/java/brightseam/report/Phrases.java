@@ -4,12 +4,14 @@ import brightseam.kernel.Moment;
 import brightseam.people.Role;
 import brightseam.procedure.Hold;
 import brightseam.procedure.ReadingSpec;
+import brightseam.traveller.Contact;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.Handling;
 import brightseam.traveller.Meaning;
 import brightseam.traveller.Nonconformance.Cause;
 import brightseam.traveller.Phase;
 import brightseam.traveller.WindowEnd;
+import brightseam.words.Wording;
 import brightseam.words.Words;
 import java.math.BigDecimal;
 import java.time.ZoneId;
@@ -88,7 +90,14 @@ public final class Phrases {
             case DISPOSITIONED -> "decided the disposition";
             case CORRECTED -> "corrected the entry";
             case SEPARATED -> "set pieces apart";
+            case SUSPECTED -> "put it under suspicion";
         };
+    }
+
+    /** What touched the pieces, such as "white cotton G-0031, lot 77/A". */
+    public static String contact(Contact contact) {
+        return Wording.words(contact.type()) + " " + contact.label()
+                + (contact.lot().equals("-") ? "" : ", " + contact.lot());
     }
 
     /** What sort of nonconformance. */
@@ -100,6 +109,7 @@ public final class Phrases {
             case READING_OUT_OF_LIMITS -> "reading out of limits";
             case INSPECTION_REJECTED -> "rejected at inspection";
             case REPORTED -> "reported";
+            case SUSPECT -> "suspect";
         };
     }
 

@@ -9,6 +9,7 @@ import brightseam.report.Pass.Superseded;
 import brightseam.report.ReadingLine.Correction;
 import brightseam.traveller.Placement;
 import brightseam.traveller.Traveller;
+import brightseam.traveller.TravellerEvent.ContactMade;
 import brightseam.traveller.TravellerEvent.HoldBegun;
 import brightseam.traveller.TravellerEvent.HoldEnded;
 import brightseam.traveller.TravellerEvent.ReadingCorrected;
@@ -56,6 +57,10 @@ final class StepTelling {
     /** A move belongs to the step that was begun last: an earlier one may be signed late, but it is done. */
     void moved(Placement where) {
         latest.filter(DraftPass::isOpen).ifPresent(pass -> pass.lies(where));
+    }
+
+    void touched(ContactMade e) {
+        current(e.step(), pass -> pass.touched(e.contacts()));
     }
 
     void holdBegun(HoldBegun e) {

@@ -21,7 +21,9 @@ public enum LabelKind {
     /** 1L: location. */
     STATION('S', "1L"),
     /** Y: internal applications; never on anything that leaves the shop, and a kit's card does not. */
-    KIT('K', "Y");
+    KIT('K', "Y"),
+    /** Y again: gloves, cloths, solvents, tools and gauges in use in the shop; their letter tells them from a kit. */
+    SUPPLY('G', "Y");
 
     private final char letter;
     private final String dataIdentifier;

@@ -5,6 +5,7 @@ import brightseam.kernel.BinId;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.StationId;
+import brightseam.kernel.SupplyId;
 import brightseam.kernel.Syntax;
 import brightseam.kernel.TravellerId;
 import java.util.Optional;
@@ -61,6 +62,11 @@ public record OwnLabel(LabelKind kind, String id) implements ScanReading {
         return new OwnLabel(LabelKind.KIT, id.value());
     }
 
+    /** The label of something that touches parts. */
+    public static OwnLabel of(SupplyId id) {
+        return new OwnLabel(LabelKind.SUPPLY, id.value());
+    }
+
     /** The check character of the identity. */
     public char check() {
         return CheckCharacter.of(id).orElseThrow();
@@ -100,6 +106,11 @@ public record OwnLabel(LabelKind kind, String id) implements ScanReading {
     /** The station, where this is a station's label. */
     public Optional<StationId> station() {
         return kind == LabelKind.STATION ? Optional.of(new StationId(id)) : Optional.empty();
+    }
+
+    /** What touches parts, where this is such a label. */
+    public Optional<SupplyId> supply() {
+        return kind == LabelKind.SUPPLY ? Optional.of(new SupplyId(id)) : Optional.empty();
     }
 
     /** The kit, where this is a kit's label. */

@@ -10,9 +10,9 @@ import java.util.regex.Pattern;
 /** Our own labels as text: the field in the symbol, and what people type off the label. */
 final class OwnLabelText {
 
-    private static final Pattern FIELD = Pattern.compile("(1B|W|T|1H|1L|Y)BS([BTHPSK]-[A-Z0-9.-]{1,22})([A-Z0-9*])");
+    private static final Pattern FIELD = Pattern.compile("(1B|W|T|1H|1L|Y)BS([BTHPSKG]-[A-Z0-9.-]{1,22})([A-Z0-9*])");
     private static final Pattern ID = Pattern.compile("(?=.{1,24}$)[A-Z0-9]+([-.][A-Z0-9]+)*");
-    private static final Pattern LIKE_OURS = Pattern.compile("[BTHPSK][-0-9].{0,40}");
+    private static final Pattern LIKE_OURS = Pattern.compile("[BTHPSKG][-0-9].{0,40}");
     private static final Pattern APART = Pattern.compile("(.*\\S)\\s+([A-Z0-9*])");
     private static final Pattern JOINED = Pattern.compile("(.+)([A-Z*])");
     private static final Pattern WORD_NUMBER = Pattern.compile("([A-Z]+)([0-9]+)");

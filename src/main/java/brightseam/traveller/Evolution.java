@@ -93,6 +93,7 @@ final class Evolution {
             case BinClosed e -> placement.ifPresent(where -> place(where.withClosed(true), e.at()));
             case BinOpened e -> placement.ifPresent(where -> place(where.withClosed(false), e.at()));
             case StepStarted e -> runs.put(e.step(), StepRun.started(e.step(), passOf(e.step()), e));
+            case ContactMade e -> { }
             case HoldBegun e -> run(e.step(), run -> run.holdBegun(e.at()));
             case HoldEnded e -> run(e.step(), run -> run.holdEnded(e.at()));
             case ReadingTaken e -> run(e.step(), run -> run.reading(new Reading(e.reading(), e.value(), e.inLimits(),
@@ -147,6 +148,8 @@ final class Evolution {
         if (passedInBy.filter(e.superseded()::contains).isPresent()) {
             phase = Phase.ACTIVE;
             passedInBy = Optional.empty();
+        } else if (phase == Phase.CLOSED) {
+            phase = Phase.PASSED_IN;
         }
     }
 

@@ -57,7 +57,8 @@ public final class Guide {
 
     private NextAction next() {
         if (traveller.hasEnded() || traveller.currentStep().isEmpty()) {
-            return new NextAction.Ended(traveller.phase());
+            return traveller.isInQuarantine() ? new NextAction.AwaitDisposition(traveller.openNonconformances())
+                    : new NextAction.Ended(traveller.phase());
         }
         Optional<NextAction> holding = traveller.runs().values().stream().filter(StepRun::isHolding)
                 .findFirst().map(this::holding);

@@ -13,5 +13,7 @@ public enum Meaning {
     /** I correct an entry. */
     CORRECTED,
     /** I set pieces of this lot apart. */
-    SEPARATED
+    SEPARATED,
+    /** I say that something that touched the pieces was bad, or may have been. */
+    SUSPECTED
 }

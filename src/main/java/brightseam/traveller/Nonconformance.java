@@ -41,7 +41,9 @@ public record Nonconformance(
         /** An inspector rejected. */
         INSPECTION_REJECTED,
         /** A person reported it. */
-        REPORTED
+        REPORTED,
+        /** Something that touched the pieces proved bad later, or may have been. */
+        SUSPECT
     }
 
     /** A disposition as decided. */

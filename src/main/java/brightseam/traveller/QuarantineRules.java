@@ -3,8 +3,10 @@ package brightseam.traveller;
 import brightseam.kernel.Decision;
 import brightseam.kernel.Rules;
 import brightseam.kernel.StepId;
+import brightseam.people.Role;
 import brightseam.procedure.Procedure;
 import brightseam.traveller.TravellerCommand.Decide;
+import brightseam.traveller.TravellerCommand.MarkSuspect;
 import brightseam.traveller.TravellerCommand.ReportNonconformance;
 import brightseam.traveller.TravellerCommand.ReportTouch;
 import brightseam.traveller.TravellerEvent.NonconformanceOpened;
@@ -17,6 +19,8 @@ import java.util.stream.Stream;
 
 /** Reports, dispositions and returns. */
 final class QuarantineRules {
+
+    private static final List<Role> SUSPECTING = List.of(Role.LEAD, Role.INSPECTOR);
 
     private final Traveller traveller;
     private final Procedure procedure;
@@ -49,6 +53,21 @@ final class QuarantineRules {
                 .acceptWith(() -> List.of(new NonconformanceOpened(c.origin(), traveller.nextNonconformance(),
                         Nonconformance.Cause.REPORTED, step, traveller.pass(step),
                         c.pieces().stream().sorted().distinct().toList(), c.text(), Optional.empty())));
+    }
+
+    /** Pieces that were scrapped cannot be suspect any more; everything else can, at any time. */
+    Decision<TravellerEvent> markSuspect(MarkSuspect c) {
+        StepId step = c.step().filter(procedure.route()::contains)
+                .or(traveller::currentStep).orElse(procedure.route().getLast());
+        return Rules.check()
+                .refuseIf(traveller.phase() == Phase.SCRAPPED,
+                        () -> new TravellerRefusal.TravellerEnded(traveller.id(), traveller.phase()))
+                .refuseIf(SUSPECTING.stream().noneMatch(c.signer()::has),
+                        () -> new TravellerRefusal.RoleMissing(c.signer().badge(), SUSPECTING))
+                .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
+                .acceptWith(() -> List.of(new NonconformanceOpened(c.origin(), traveller.nextNonconformance(),
+                        Nonconformance.Cause.SUSPECT, step, traveller.pass(step), traveller.pieces(), c.reason(),
+                        Optional.of(new Signature(c.signer(), Meaning.SUSPECTED)))));
     }
 
     Decision<TravellerEvent> decide(Decide c) {

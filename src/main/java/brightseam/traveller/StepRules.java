@@ -59,6 +59,9 @@ final class StepRules {
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new StepStarted(c.origin(), step.id(), c.station().map(TravellerCommand.StationFact::id),
                 c.cautionsRead(), step.gloves(), c.loadWith().stream().sorted().toList()));
+        if (!c.touching().isEmpty()) {
+            events.add(new TravellerEvent.ContactMade(c.origin(), step.id(), c.touching()));
+        }
         if (step.hold().isPresent() && !Course.readsBeforeHold(step)) {
             events.add(new HoldBegun(c.origin(), step.id()));
         }

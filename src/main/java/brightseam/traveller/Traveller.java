@@ -92,9 +92,14 @@ public record Traveller(
         return !hasEnded() && !openNonconformances().isEmpty();
     }
 
-    /** Whether nothing more can be done with it. */
+    /** Whether something that touched the pieces is under suspicion and nobody has decided yet. */
+    public boolean isSuspect() {
+        return openNonconformances().stream().anyMatch(nc -> nc.cause() == Nonconformance.Cause.SUSPECT);
+    }
+
+    /** Whether nothing more can be done with it. A closed one comes back when it is put under suspicion. */
     public boolean hasEnded() {
-        return phase == Phase.CLOSED || phase == Phase.SCRAPPED;
+        return phase == Phase.SCRAPPED || phase == Phase.CLOSED && openNonconformances().isEmpty();
     }
 
     /** Which passage through {@code step} comes next, or runs: 1 the first time. */

@@ -45,10 +45,12 @@ public sealed interface TravellerCommand {
     /**
      * Begin a step at a station.
      *
-     * @param objections what stands against this person doing this step there, by the people's rules
+     * @param touching what touches the pieces there: scanned by the person, or as the shop's registers have it
+     * @param objections what stands against this person doing this step there, by the rules of people, baths, supplies
      */
     record StartStep(Origin origin, StepId step, Optional<StationFact> station, boolean cautionsRead, boolean glovesOn,
-            List<TravellerId> loadWith, List<Refusal> objections) implements TravellerCommand {}
+            List<TravellerId> loadWith, List<Contact> touching, List<Refusal> objections)
+            implements TravellerCommand {}
 
     /** Begin the step's hold, where readings come first. */
     record BeginHold(Origin origin, StepId step) implements TravellerCommand {}
@@ -83,6 +85,14 @@ public sealed interface TravellerCommand {
 
     /** Say that something is wrong with some of the pieces. */
     record ReportNonconformance(Origin origin, List<Integer> pieces, String text) implements TravellerCommand {}
+
+    /**
+     * Say that something that touched the pieces has proved bad, or may have: quarantine, even after the last stamp.
+     *
+     * @param step where it touched them; empty where it was at no step, such as their heat
+     */
+    record MarkSuspect(Origin origin, Optional<StepId> step, String reason, Signer signer)
+            implements TravellerCommand {}
 
     /** Decide what becomes of a nonconformance; {@code returnTo} goes with rework alone. */
     record Decide(Origin origin, int number, Disposition disposition, Optional<StepId> returnTo, String reason,

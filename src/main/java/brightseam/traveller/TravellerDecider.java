@@ -52,7 +52,7 @@ public final class TravellerDecider {
     }
 
     private static Decision<TravellerEvent> decideNow(Traveller now, Procedure procedure, TravellerCommand command) {
-        if (now.hasEnded() && !(command instanceof Watch) && !(command instanceof NoteRefusal)) {
+        if (now.hasEnded() && !reachesTheEnded(command)) {
             return Rules.check()
                     .refuseFor(signedBefore(now, command))
                     .refuseIf(true, () -> new TravellerRefusal.TravellerEnded(now.id(), now.phase()))
@@ -79,11 +79,16 @@ public final class TravellerDecider {
             case RejectStep c -> signing.reject(c);
             case ReportTouch c -> quarantine.touch(c);
             case ReportNonconformance c -> quarantine.report(c);
+            case MarkSuspect c -> quarantine.markSuspect(c);
             case Decide c -> quarantine.decide(c);
             case SetApart c -> new LotRules(now).setApart(c);
             case Watch c -> Decision.accepted(List.of());
             case NoteRefusal c -> Decision.accepted(List.of(note(c)));
         };
+    }
+
+    private static boolean reachesTheEnded(TravellerCommand command) {
+        return command instanceof Watch || command instanceof NoteRefusal || command instanceof MarkSuspect;
     }
 
     /** The second of two who sign the last step is told who was first. */

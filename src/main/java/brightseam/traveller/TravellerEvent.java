@@ -56,6 +56,9 @@ public sealed interface TravellerEvent {
     record StepStarted(Origin origin, StepId step, Optional<StationId> station, boolean cautionsRead,
             Optional<String> gloves, List<TravellerId> loadWith) implements TravellerEvent {}
 
+    /** What touched the pieces at a step, as scanned or as the shop's registers have it. */
+    record ContactMade(Origin origin, StepId step, List<Contact> contacts) implements TravellerEvent {}
+
     /** The step's hold began. */
     record HoldBegun(Origin origin, StepId step) implements TravellerEvent {}
 

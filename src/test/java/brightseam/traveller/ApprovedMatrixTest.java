@@ -124,6 +124,7 @@ class ApprovedMatrixTest {
         commands.put("reject", shop -> shop.ask.reject(step(shop), Commands.INSPECTOR, 1));
         commands.put("report touch", shop -> shop.ask.touch("bare hand"));
         commands.put("report nonconformance", shop -> shop.ask.report(1));
+        commands.put("mark suspect", shop -> shop.ask.suspect("pickle", Commands.LEAD));
         commands.put("rework to wipe", shop -> shop.ask.rework(1, "wipe", Commands.LEAD));
         for (Disposition disposition : List.of(Disposition.REPAIR, Disposition.USE_AS_IS, Disposition.SCRAP)) {
             commands.put("decide " + disposition, shop -> shop.ask.decide(1, disposition, Commands.INSPECTOR));

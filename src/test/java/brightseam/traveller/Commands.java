@@ -71,7 +71,14 @@ final class Commands {
     }
 
     StartStep start(String step, Optional<StationFact> station, boolean cautionsRead, boolean glovesOn) {
-        return new StartStep(by(FABRICATOR), new StepId(step), station, cautionsRead, glovesOn, List.of(), List.of());
+        return new StartStep(by(FABRICATOR), new StepId(step), station, cautionsRead, glovesOn, List.of(),
+                List.of(), List.of());
+    }
+
+    StartStep startTouchedBy(Contact contact, String step) {
+        StartStep plain = start(step);
+        return new StartStep(plain.origin(), plain.step(), plain.station(), true, true, List.of(), List.of(contact),
+                List.of());
     }
 
     CutHoldShort cutHoldShort(String step) {
@@ -112,6 +119,10 @@ final class Commands {
 
     ReportNonconformance report(Integer... pieces) {
         return new ReportNonconformance(by(FABRICATOR), Arrays.asList(pieces), "scratched");
+    }
+
+    MarkSuspect suspect(String step, Signer who) {
+        return new MarkSuspect(by(who), Optional.of(new StepId(step)), "bath found bad", who);
     }
 
     Decide rework(int number, String step, Signer who) {

@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Decision;
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
@@ -27,6 +28,7 @@ import java.util.TreeMap;
  */
 final class RandomShift {
 
+    private static final Contact GLOVES = new Contact(ContactKind.GLOVES, "white-cotton", "G-1", "77");
     private static final int QUANTITY = 5;
     private static final List<Signer> PEOPLE = List.of(Commands.FABRICATOR, Commands.SECOND, Commands.LEAD,
             Commands.INSPECTOR, Commands.UNSTAMPED, Commands.ALL_ROUND);
@@ -144,7 +146,8 @@ final class RandomShift {
         return switch (Guide.next(traveller, procedure)) {
             case NextAction.PutInto next -> ask.put("B-" + random.nextInt(100_000), one(next.classes()));
             case NextAction.CloseBin next -> ask.close();
-            case NextAction.Begin next -> ask.start(next.step().id().value());
+            case NextAction.Begin next -> random.nextBoolean() ? ask.start(next.step().id().value())
+                    : ask.startTouchedBy(GLOVES, next.step().id().value());
             case NextAction.Read next ->
                     ask.read(next.step().id().value(), next.reading().id(), value(next.reading(), 6));
             case NextAction.BeginHold next -> ask.beginHold(next.step().id().value());
@@ -200,7 +203,7 @@ final class RandomShift {
                     new brightseam.kernel.BinId("B-7"), one(List.of(BinClass.values())), random.nextBoolean()));
             case 2 -> ask.close();
             case 3 -> ask.open();
-            case 4 -> ask.start(step);
+            case 4 -> ask.startTouchedBy(GLOVES, step);
             case 5 -> ask.start(step, station(step), random.nextBoolean(), random.nextBoolean());
             case 6 -> ask.beginHold(random.nextInt(4) == 0 ? step : current());
             case 7 -> ask.endHold(step);
@@ -210,7 +213,7 @@ final class RandomShift {
             case 12 -> ask.stamp(step, who);
             case 13 -> ask.reject(step, who, piece);
             case 14 -> ask.touch(random.nextInt(4) == 0 ? "" : "sleeve");
-            case 15 -> ask.report(piece);
+            case 15 -> random.nextInt(3) > 0 ? ask.report(piece) : ask.suspect(step, who);
             case 16 -> random.nextBoolean() ? ask.rework(1 + random.nextInt(4), step, who)
                     : ask.decide(1 + random.nextInt(4), one(List.of(Disposition.values())), who);
             case 17 -> random.nextBoolean() ? ask.setApart(at, piece)

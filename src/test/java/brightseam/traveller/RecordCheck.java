@@ -12,7 +12,6 @@ import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
 import brightseam.traveller.TravellerEvent.*;
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -46,7 +45,7 @@ final class RecordCheck {
     private final Set<StepId> gapsMissed = new HashSet<>();
     private final Set<StepId> outOfLimits = new HashSet<>();
     private final CleanGauge clean = new CleanGauge();
-    private boolean ended;
+    private boolean closed;
 
     private RecordCheck(Procedure procedure) {
         this.procedure = procedure;
@@ -71,6 +70,8 @@ final class RecordCheck {
     }
 
     private void read(TravellerEvent event) {
+        boolean first = event instanceof Released || event instanceof SetApart;
+        boolean ended = pieces.isEmpty() && !first || closed && open.isEmpty();
         rule(!ended || event instanceof AttemptRefused || isAftermath(event), "after the end", event);
         switch (event) {
             case Released e -> pieces.addAll(e.pieces());
@@ -91,6 +92,7 @@ final class RecordCheck {
             case StepStamped e -> sign(e.step(), e.signature().signer(), true, e);
             case WindowOpened e -> openWindow(e);
             case WindowEnded e -> clean.end();
+            case ContactMade e -> { }
             case TouchReported e -> rule(clean.isOpen(), "touch without a window", e);
             case NonconformanceOpened e -> opens(e);
             case Dispositioned e -> disposition(e);
@@ -98,19 +100,19 @@ final class RecordCheck {
             case PiecesScrapped e -> {
                 rule(pieces.containsAll(e.pieces()) && !e.pieces().isEmpty(), "scrap of pieces not here", e);
                 pieces.removeAll(e.pieces());
-                ended = pieces.isEmpty();
             }
             case PassedIn e -> passIn(e);
             case Closed e -> {
                 rule(signed.size() == procedure.steps().size(), "closed with steps unsigned", e);
-                ended = true;
+                closed = true;
             }
             case AttemptRefused e -> rule(!e.rules().isEmpty(), "a refusal without a rule", e);
         }
     }
 
     private static boolean isAftermath(TravellerEvent event) {
-        return event instanceof Dispositioned || event instanceof WindowEnded;
+        return event instanceof Dispositioned || event instanceof WindowEnded || event instanceof ReturnedToStep
+                || event instanceof NonconformanceOpened opened && opened.cause() == Nonconformance.Cause.SUSPECT;
     }
 
     private void setApart(SetApart e) {
@@ -161,7 +163,7 @@ final class RecordCheck {
 
     private void holdEnds(HoldEnded e) {
         Hold hold = procedure.step(e.step()).hold().orElseThrow();
-        Duration lasted = elapsed(holdBegun.get(e.step()), e.at());
+        var lasted = e.at().since(holdBegun.get(e.step()));
         rule(lasted.compareTo(hold.minimum()) >= 0 || cutShort.contains(e.step()), "hold too short", e);
         boolean tooLong = hold.maximum().filter(longest -> lasted.compareTo(longest) > 0).isPresent();
         rule(!tooLong || overruns.containsValue(e.step()), "overrun without a nonconformance", e);
@@ -181,7 +183,7 @@ final class RecordCheck {
 
     private void gapEnds(Step to, TravellerEvent event) {
         gapRunsTo(to.id()).ifPresent(from -> {
-            boolean missed = elapsed(endOf(from), event.at()).compareTo(from.gap().orElseThrow().maximum()) > 0;
+            boolean missed = event.at().since(endOf(from)).compareTo(from.gap().orElseThrow().maximum()) > 0;
             boolean known = gapsMissed.contains(from.id());
             rule(missed == known, missed ? "gap missed in silence" : "gap that was not missed", event);
             excused.add(from.id());
@@ -249,7 +251,7 @@ final class RecordCheck {
             case HOLD_CUT_SHORT -> cutShort.add(e.step());
             case GAP_EXCEEDED -> rule(gapsMissed.add(e.step()), "one gap opened twice", e);
             case READING_OUT_OF_LIMITS -> outOfLimits.add(e.step());
-            case INSPECTION_REJECTED, REPORTED -> { }
+            case INSPECTION_REJECTED, REPORTED, SUSPECT -> { }
         }
     }
 
@@ -267,6 +269,7 @@ final class RecordCheck {
         rule(gone.equals(new HashSet<>(e.superseded())), "superseded more or less than was begun", e);
         rule(!clean.isOpen() || place > procedure.position(procedure.window().openedBy()),
                 "window open behind a return", e);
+        closed = false;
         begun.removeAll(gone);
         signed.removeAll(gone);
         gone.forEach(step -> {
@@ -286,10 +289,6 @@ final class RecordCheck {
         Set<StepId> holding = new HashSet<>(holdBegun.keySet());
         holding.removeAll(holdEnded.keySet());
         return holding;
-    }
-
-    private static Duration elapsed(Moment from, Moment to) {
-        return Duration.ofMillis(to.elapsedMillis() - from.elapsedMillis());
     }
 
     private void rule(boolean holds, String otherwise, TravellerEvent event) {

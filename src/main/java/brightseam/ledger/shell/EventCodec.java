@@ -6,6 +6,7 @@ import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
+import brightseam.kernel.SupplyId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Entry;
 import brightseam.ledger.NewEvent;
@@ -107,6 +108,7 @@ public final class EventCodec<E> {
         label(labels, HeatId.class, HeatId::new);
         label(labels, StationId.class, StationId::new);
         label(labels, BadgeId.class, BadgeId::new);
+        label(labels, SupplyId.class, SupplyId::new);
         label(labels, StepId.class, StepId::new);
         label(labels, BigDecimal.class, BigDecimal::new);
         return JsonMapper.builder()

@@ -83,6 +83,10 @@ final class StepPaper {
                     .collect(Collectors.joining(", ")));
         }
         pass.gloves().ifPresent(gloves -> words.append(". Gloves on: ").append(gloves));
+        if (!pass.contacts().isEmpty()) {
+            words.append(". Touched by: ").append(pass.contacts().stream().map(Phrases::contact)
+                    .collect(Collectors.joining("; ")));
+        }
         if (!pass.cautionsRead().isEmpty()) {
             words.append(". Cautions read: ").append(String.join("; ", pass.cautionsRead()));
         }

@@ -20,6 +20,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
 
@@ -81,6 +82,7 @@ public class TravellerActions {
         }
         return transactions.run(actor, "start step", ids, (origin, card) -> new TravellerCommand.StartStep(
                 origin, step, station.flatMap(entitlement::station), cautionsRead, glovesOn, others(ids, card),
+                List.of(),
                 entitlement.objections(actor.badge(), step(card, step), origin)));
     }
 
@@ -137,6 +139,13 @@ public class TravellerActions {
             Actor actor, TravellerId id, List<Integer> pieces, String text) {
         return transactions.run(actor, "report nonconformance", List.of(id),
                 (origin, card) -> new TravellerCommand.ReportNonconformance(origin, pieces, text));
+    }
+
+    /** Puts the pieces under suspicion: something that touched them at {@code step} proved bad, or may have been. */
+    public Outcome<List<Traveller>> markSuspect(
+            Actor actor, Map<TravellerId, Optional<StepId>> touched, String reason, Signer signer) {
+        return transactions.run(actor, "mark suspect", touched.keySet(), (origin, card) ->
+                new TravellerCommand.MarkSuspect(origin, touched.get(card.id()), reason, signer));
     }
 
     /** Writes down that something was refused before it became a command, such as the scan of a wrong label. */

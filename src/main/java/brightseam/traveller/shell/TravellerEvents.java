@@ -20,6 +20,7 @@ final class TravellerEvents {
             entry("bin-closed.1", TravellerEvent.BinClosed.class),
             entry("bin-opened.1", TravellerEvent.BinOpened.class),
             entry("step-started.1", TravellerEvent.StepStarted.class),
+            entry("contact-made.1", TravellerEvent.ContactMade.class),
             entry("hold-begun.1", TravellerEvent.HoldBegun.class),
             entry("hold-ended.1", TravellerEvent.HoldEnded.class),
             entry("reading-taken.1", TravellerEvent.ReadingTaken.class),

@@ -4,6 +4,7 @@ import brightseam.kernel.KitId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Entry;
 import brightseam.ledger.shell.Projection;
+import brightseam.traveller.Nonconformance;
 import brightseam.traveller.Phase;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerEvent;
@@ -17,7 +18,9 @@ final class TravellerRows implements Projection {
 
     private static final Set<Class<? extends TravellerEvent>> CHANGE_ROWS = Set.of(
             TravellerEvent.Released.class, TravellerEvent.SetApart.class, TravellerEvent.PiecesSetApart.class,
-            TravellerEvent.PiecesScrapped.class, TravellerEvent.PassedIn.class, TravellerEvent.Closed.class);
+            TravellerEvent.PiecesScrapped.class, TravellerEvent.PassedIn.class, TravellerEvent.Closed.class,
+            TravellerEvent.NonconformanceOpened.class, TravellerEvent.Dispositioned.class,
+            TravellerEvent.ReturnedToStep.class);
 
     private final JdbcClient jdbc;
 
@@ -27,7 +30,7 @@ final class TravellerRows implements Projection {
 
     @Override
     public List<String> tables() {
-        return List.of("traveller_row");
+        return List.of("suspect_traveller", "traveller_row");
     }
 
     @Override
@@ -44,6 +47,13 @@ final class TravellerRows implements Projection {
             case TravellerEvent.PiecesScrapped scrapped -> lose(id, scrapped.pieces().size());
             case TravellerEvent.PassedIn passed -> phase(id, Phase.PASSED_IN);
             case TravellerEvent.Closed closed -> phase(id, Phase.CLOSED);
+            case TravellerEvent.NonconformanceOpened opened -> suspect(id, opened.cause(), opened.number());
+            case TravellerEvent.Dispositioned decided -> jdbc.sql(
+                    "delete from suspect_traveller where traveller_id = :id and nonconformance = :number")
+                    .param("id", id).param("number", decided.number()).update();
+            case TravellerEvent.ReturnedToStep returned -> jdbc.sql("""
+                    update traveller_row set phase = 'PASSED_IN' where traveller_id = :id and phase = 'CLOSED'
+                    """).param("id", id).update();
             default -> throw new IllegalStateException("changes no row: " + entry.type());
         }
     }
@@ -57,6 +67,7 @@ final class TravellerRows implements Projection {
         return ids(jdbc.sql("""
                 select traveller_id from traveller_row
                 where phase in ('ACTIVE', 'PASSED_IN')
+                    or traveller_id in (select traveller_id from suspect_traveller) and phase = 'CLOSED'
                 order by traveller_id
                 """));
     }
@@ -69,7 +80,8 @@ final class TravellerRows implements Projection {
     List<TravellerId> ended(int limit) {
         return ids(jdbc.sql("""
                 select traveller_id from traveller_row
-                where phase in ('CLOSED', 'SCRAPPED')
+                where phase = 'SCRAPPED'
+                    or phase = 'CLOSED' and traveller_id not in (select traveller_id from suspect_traveller)
                 order by traveller_id desc
                 fetch first :limit rows only
                 """).param("limit", limit));
@@ -101,11 +113,20 @@ final class TravellerRows implements Projection {
                 .param("phase", traveller.phase().name())
                 .param("demo", first.origin().demo())
                 .update();
+        traveller.openNonconformances().forEach(open -> suspect(traveller.id().value(), open.cause(), open.number()));
     }
 
     private static Optional<Long> releaseNumber(TravellerId id) {
         return id.value().matches("T-\\d{1,12}") ? Optional.of(Long.valueOf(id.value().substring(2)))
                 : Optional.empty();
+    }
+
+    /** A closed traveller under suspicion has not ended; which ones those are has to be known after a restart. */
+    private void suspect(String id, Nonconformance.Cause cause, int number) {
+        if (cause == Nonconformance.Cause.SUSPECT) {
+            jdbc.sql("insert into suspect_traveller (traveller_id, nonconformance) values (:id, :number)")
+                    .param("id", id).param("number", number).update();
+        }
     }
 
     private void lose(String id, int pieces) {

@@ -96,6 +96,7 @@ class LabelsView extends DeskPage {
                     .map(station -> LabelTexts.of(station, demo)).toList();
             case KIT -> kits.open().stream().filter(kit -> wanted.owns(kit.id().value()))
                     .map(kit -> LabelTexts.of(kit, demo)).toList();
+            case SUPPLY -> List.of();
         };
     }
 }

@@ -48,7 +48,7 @@ final class BenchScans {
             case BADGE -> label.badge().filter(badge -> !badge.equals(actor.badge()))
                     .<Verdict>map(Verdict.HandOver::new)
                     .orElseGet(() -> new Verdict.Accepted("Your badge", "You are signed in here."));
-            case HEAT, KIT -> refuse(entry, expected().refuses(label).orElseThrow());
+            case HEAT, KIT, SUPPLY -> refuse(entry, expected().refuses(label).orElseThrow());
         };
     }
 

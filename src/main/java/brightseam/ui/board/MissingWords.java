@@ -76,6 +76,7 @@ final class MissingWords {
             case READING_OUT_OF_LIMITS -> step + ", reading out of limits";
             case INSPECTION_REJECTED -> step + " rejected: " + open.text();
             case REPORTED -> "reported at " + step + ": " + open.text();
+            case SUSPECT -> "suspect: " + open.text();
         };
     }
 

@@ -66,6 +66,8 @@ final class StepReading extends Section {
                 + pass.loadWith().stream().map(Object::toString).collect(Collectors.joining(", "));
         return "Begun " + Phrases.when(pass.startedAt(), zone) + " by " + pass.startedBy() + where + bins + load + "."
                 + pass.gloves().map(gloves -> " Gloves on: " + gloves + ".").orElse("")
+                + (pass.contacts().isEmpty() ? "" : " Touched by: "
+                        + pass.contacts().stream().map(Phrases::contact).collect(Collectors.joining("; ")) + ".")
                 + (pass.cautionsRead().isEmpty() ? ""
                         : " Cautions read: " + String.join("; ", pass.cautionsRead()) + ".");
     }

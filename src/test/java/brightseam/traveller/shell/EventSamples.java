@@ -2,6 +2,7 @@ package brightseam.traveller.shell;
 
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
@@ -14,6 +15,7 @@ import brightseam.people.Signer;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.ProcedureRef;
 import brightseam.procedure.WindowLimits;
+import brightseam.traveller.Contact;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.Meaning;
 import brightseam.traveller.Nonconformance.Cause;
@@ -75,6 +77,9 @@ final class EventSamples {
                 new StepStarted(BENCH, PICKLE, Optional.of(new StationId("S-ACID-1")), true,
                         Optional.of("acid gauntlets"), List.of(new TravellerId("T-1043"))),
                 new StepStarted(BENCH, new StepId("final-review"), Optional.empty(), true, Optional.empty(), List.of()),
+                new ContactMade(BENCH, PICKLE, List.of(
+                        new Contact(ContactKind.BATH, "pickling-acid", "S-ACID-1", "fill 12"),
+                        new Contact(ContactKind.GLOVES, "white-cotton", "G-0031", "LOT 77/A"))),
                 new HoldBegun(BENCH, PICKLE),
                 new HoldEnded(BENCH, PICKLE),
                 new ReadingTaken(BENCH, PICKLE, "bath-temperature", new BigDecimal("21.50"), true),
@@ -96,6 +101,8 @@ final class EventSamples {
                         Optional.empty()),
                 new NonconformanceOpened(BENCH, 2, Cause.INSPECTION_REJECTED, new StepId("final-review"), 1,
                         List.of(1), "blue tint", Optional.of(mark(Meaning.REJECTED))),
+                new NonconformanceOpened(BENCH, 3, Cause.SUSPECT, PICKLE, 1, List.of(1, 2), "bath S-ACID-1, fill 12",
+                        Optional.of(mark(Meaning.SUSPECTED))),
                 new Dispositioned(BENCH, 1, Disposition.USE_AS_IS, "wall measured", mark(Meaning.DISPOSITIONED)),
                 new ReturnedToStep(SERVER, PICKLE, "clean window ran out", List.of(PICKLE)),
                 new AttemptRefused(BENCH, "put-in-bin", List.of(new AttemptRefused.BrokenRule(

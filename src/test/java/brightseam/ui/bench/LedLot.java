@@ -108,7 +108,7 @@ final class LedLot {
             case NextAction.CloseBin close -> does(new TravellerCommand.CloseBin(origin()));
             case NextAction.Begin begin -> does(new TravellerCommand.StartStep(origin(), begin.step().id(),
                     Optional.of(new TravellerCommand.StationFact(new StationId("S-1"), begin.step().station(), false)),
-                    true, true, List.of(), List.of()));
+                    true, true, List.of(), List.of(), List.of()));
             case NextAction.Read read -> does(new TravellerCommand.TakeReading(
                     origin(), read.step().id(), read.reading().id(), good(read.reading())));
             case NextAction.BeginHold begin -> does(new TravellerCommand.BeginHold(origin(), begin.step().id()));
