@@ -1,0 +1,112 @@
+package brightseam.planner;
+
+import brightseam.kernel.BadgeId;
+import brightseam.kernel.StationId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What hands and tanks are taken up by already. */
+final class Occupancy {
+
+    /** When hands are free for an errand, and whose. */
+    record Slot(BadgeId person, int start) {}
+
+    /** Hands at work. */
+    private record Busy(int start, int end, StationId from, StationId to) {}
+
+    /** A basket in a tank. */
+    private record Stay(int from, int until) {}
+
+    private final LineProblem problem;
+    private final Map<BadgeId, List<Busy>> hands = new HashMap<>();
+    private final Map<StationId, List<Stay>> tanks = new HashMap<>();
+
+    Occupancy(LineProblem problem) {
+        this.problem = problem;
+        problem.tanks().forEach(tank -> tanks.put(tank.id(), new ArrayList<>()));
+        for (Hands one : problem.hands()) {
+            List<Busy> busy = new ArrayList<>();
+            one.at().ifPresent(place -> busy.add(new Busy(Integer.MIN_VALUE / 2, 0, place, place)));
+            hands.put(one.person(), busy);
+        }
+    }
+
+    Occupancy(Occupancy other) {
+        problem = other.problem;
+        other.hands.forEach((person, busy) -> hands.put(person, new ArrayList<>(busy)));
+        other.tanks.forEach((tank, stays) -> tanks.put(tank, new ArrayList<>(stays)));
+    }
+
+    /** Takes up what {@code way} needs. */
+    void add(Basket basket, Schedule.Way way) {
+        Plan plan = new Schedule(List.of(Optional.of(way))).toPlan(problem.withBaskets(List.of(basket)));
+        for (Action action : plan.actions()) {
+            hands.get(action.person()).add(
+                    new Busy(action.startSeconds(), action.endSeconds(), action.from(), action.to()));
+        }
+        hands.values().forEach(busy -> busy.sort(Comparator.comparingInt(Busy::start).thenComparingInt(Busy::end)));
+        for (PlannedStage stage : plan.stages()) {
+            Stage rule = basket.stages().get(stage.number());
+            Stay stay = new Stay(stage.startSeconds() - rule.lowerSeconds(),
+                    stage.endSeconds() + rule.clearSeconds());
+            if (tanks.containsKey(stage.station()) && stay.until() > stay.from()) {
+                tanks.get(stage.station()).add(stay);
+            }
+        }
+    }
+
+    /** The earliest start at or after {@code at} at which somebody is free for so long, walking there counted in. */
+    Optional<Slot> hands(int at, int length, StationId from, StationId to) {
+        return problem.hands().stream()
+                .map(one -> new Slot(one.person(), earliest(one, at, length, from, to)))
+                .filter(slot -> slot.start() >= 0)
+                .min(Comparator.comparingInt(Slot::start));
+    }
+
+    /** The earliest start at or after {@code from} from which the tank has room for {@code until - from} seconds. */
+    int roomFrom(StationId tank, int from, int until) {
+        int capacity = problem.tank(tank).capacityBaskets();
+        int at = from;
+        while (true) {
+            int begin = at;
+            int end = at + until - from;
+            List<Stay> overlapping = tanks.get(tank).stream()
+                    .filter(stay -> stay.from() < end && stay.until() > begin).toList();
+            if (most(overlapping, begin) < capacity) {
+                return at;
+            }
+            at = overlapping.stream().mapToInt(Stay::until).min().orElseThrow();
+        }
+    }
+
+    private static int most(List<Stay> stays, int begin) {
+        int most = 0;
+        for (Stay stay : stays) {
+            int moment = Math.max(begin, stay.from());
+            int count = (int) stays.stream().filter(one -> one.from() <= moment && one.until() > moment).count();
+            most = Math.max(most, count);
+        }
+        return most;
+    }
+
+    private int earliest(Hands one, int at, int length, StationId from, StationId to) {
+        for (Shift shift : one.shifts()) {
+            int start = Math.max(at, shift.fromSeconds());
+            for (Busy busy : hands.get(one.person())) {
+                boolean before = start + length + problem.walking().seconds(to, busy.from()) <= busy.start();
+                int free = busy.end() + problem.walking().seconds(busy.to(), from);
+                if (!before && start < free) {
+                    start = free;
+                }
+            }
+            if (shift.holds(start, start + length)) {
+                return start;
+            }
+        }
+        return -1;
+    }
+}

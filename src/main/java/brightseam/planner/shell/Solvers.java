@@ -1,0 +1,29 @@
+package brightseam.planner.shell;
+
+import com.google.ortools.Loader;
+import com.google.ortools.sat.CpSolver;
+import java.time.Duration;
+
+/** Makes solvers, with the native library loaded once. */
+final class Solvers {
+
+    static {
+        Loader.loadNativeLibraries();
+    }
+
+    private Solvers() {}
+
+    static CpSolver within(Duration limit, SolverSettings settings) {
+        CpSolver solver = new CpSolver();
+        solver.getParameters()
+                .setMaxTimeInSeconds(Math.max(0.01, limit.toMillis() / 1000.0))
+                .setNumWorkers(settings.workers())
+                .setRandomSeed(settings.seed());
+        return solver;
+    }
+
+    /** Loads the native library, so that the first plan does not wait for it. */
+    static void load() {
+        // The class initialiser has done it by now.
+    }
+}
