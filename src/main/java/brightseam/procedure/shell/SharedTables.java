@@ -2,6 +2,9 @@ package brightseam.procedure.shell;
 
 import brightseam.procedure.Source;
 import brightseam.procedure.Vocabulary;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,16 +61,40 @@ public final class SharedTables {
                 row.firstAid().strip(), cited);
     }
 
-    private static <T> T table(String name, Class<T> type) {
+    /**
+     * The table {@code shared/<name>.yaml}, checked against its schema, as a {@code type} of snake-case keys.
+     *
+     * @throws IllegalStateException naming file, line and column where it is broken
+     */
+    public static <T> T table(String name, Class<T> type) {
+        return checked("shared/" + name + ".yaml", SharedFile.text(name + ".yaml"), name, type);
+    }
+
+    /**
+     * The shop's own file in place of {@code shared/<name>.yaml}, checked against the same schema.
+     *
+     * @throws IllegalStateException naming file, line and column where it is broken, or the file where there is none
+     */
+    public static <T> T table(String name, Path file, Class<T> type) {
         try {
-            YamlTree tree = YamlReader.read(SharedFile.text(name + ".yaml"));
-            List<Fault> faults = new SchemaCheck(name).check(tree);
+            return checked(file.toString(), FileText.read(Files.readAllBytes(file)), name, type);
+        } catch (IOException unreadable) {
+            throw new IllegalStateException(file + " cannot be read", unreadable);
+        } catch (FaultyText broken) {
+            throw new IllegalStateException(file + ": " + broken.fault(), broken);
+        }
+    }
+
+    private static <T> T checked(String file, String text, String schema, Class<T> type) {
+        try {
+            YamlTree tree = YamlReader.read(text);
+            List<Fault> faults = new SchemaCheck(schema).check(tree);
             if (!faults.isEmpty() || !tree.duplicates().isEmpty()) {
-                throw new IllegalStateException("shared/" + name + ".yaml: " + faults + tree.duplicates());
+                throw new IllegalStateException(file + ": " + faults + tree.duplicates());
             }
             return TreeMapper.read(tree.root(), type);
         } catch (FaultyText broken) {
-            throw new IllegalStateException("shared/" + name + ".yaml: " + broken.fault(), broken);
+            throw new IllegalStateException(file + ": " + broken.fault(), broken);
         }
     }
 

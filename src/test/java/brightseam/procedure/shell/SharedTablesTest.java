@@ -34,7 +34,7 @@ class SharedTablesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"procedure", "source", "stations", "units", "gloves", "cautions", "kept-away"})
+    @ValueSource(strings = {"procedure", "source", "stations", "units", "gloves", "cautions", "kept-away", "line"})
     void every_schema_is_one_by_the_draft_it_names(String name) {
         String schema = SharedFile.text("schemas/" + name + ".schema.json");
         String draft = SpecificationVersion.DRAFT_2020_12.getDialectId();

@@ -37,7 +37,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /** A lot of tubes on the shipped procedure, led along it by the guide; everything is in order on the way. */
-final class LedLot {
+public final class LedLot {
 
     static final Vocabulary VOCABULARY = SharedTables.read();
     private static final Procedure TUBE = tube();
@@ -59,25 +59,30 @@ final class LedLot {
         }
     }
 
-    LedLot(String label) {
+    /** A lot that is to be released under {@code label}. */
+    public LedLot(String label) {
         id = new TravellerId(label);
     }
 
-    Moment now() {
+    /** What its clock has come to. */
+    public Moment now() {
         return now;
     }
 
-    Origin origin() {
+    /** Its fabricator, now. */
+    public Origin origin() {
         return new Origin(now, ADA.badge(), "TAB-TEST", true);
     }
 
-    void does(TravellerCommand command) {
+    /** Carries {@code command} out; it has to be accepted. */
+    public void does(TravellerCommand command) {
         Decision<TravellerEvent> decision = TravellerDecider.decide(Traveller.fold(record), TUBE, command);
         record.addAll(assertInstanceOf(Decision.Accepted.class, decision, () -> command + " " + decision).events()
                 .stream().map(TravellerEvent.class::cast).toList());
     }
 
-    Card card() {
+    /** How it stands. */
+    public Card card() {
         return new Card(Traveller.fold(record).orElseThrow(), TUBE, record.size());
     }
 
@@ -89,7 +94,7 @@ final class LedLot {
     }
 
     /** Follows the guide until {@code goal} is its answer. */
-    NextAction until(Predicate<NextAction> goal) {
+    public NextAction until(Predicate<NextAction> goal) {
         released();
         for (int i = 0; i < 200; i++) {
             NextAction next = Guide.next(card().traveller(), TUBE);

@@ -1,0 +1,61 @@
+package brightseam.lineplan;
+
+import brightseam.kernel.Moment;
+import brightseam.planner.Action;
+import brightseam.planner.Answer;
+import brightseam.planner.Plan;
+import brightseam.planner.PlannedStage;
+import brightseam.procedure.Step;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A plan with the situation that it was made from.
+ *
+ * @param situation how the line stood
+ * @param answer what came of planning
+ */
+public record PlanStanding(LineSituation situation, Answer answer) {
+
+    /** How late something planned may be before the plan is made anew. */
+    private static final Duration LATE = Duration.ofSeconds(15);
+
+    /** The plan, where there is one. */
+    public Optional<Plan> plan() {
+        return answer instanceof Answer.Planned planned ? Optional.of(planned.plan()) : Optional.empty();
+    }
+
+    /** The moment that second {@code seconds} of the plan is. */
+    public Moment at(int seconds) {
+        return situation.at().plus(Duration.ofSeconds(seconds));
+    }
+
+    /** The step that a stage of the plan is. */
+    public Step step(PlannedStage stage) {
+        return situation.load(stage.basket()).orElseThrow().steps().get(stage.number());
+    }
+
+    /** What is still to be carried, soonest first. */
+    public List<Move> moves() {
+        return plan().map(plan -> plan.actions().stream()
+                .filter(action -> action.kind() == Action.Kind.CARRY || action.kind() == Action.Kind.LIFT_OUT)
+                .map(action -> move(plan, action))
+                .sorted(Comparator.comparing(Move::takenAt).thenComparing(Move::load)).toList()).orElse(List.of());
+    }
+
+    private Move move(Plan plan, Action action) {
+        boolean off = action.kind() == Action.Kind.LIFT_OUT;
+        Optional<PlannedStage> into = off ? Optional.empty() : plan.stage(action.basket(), action.stage());
+        return new Move(action.basket(), into.map(this::step), action.from(), action.to(), action.person(),
+                at(action.startSeconds()), into.map(stage -> at(stage.startSeconds()))
+                        .orElseGet(() -> at(action.endSeconds())));
+    }
+
+    /** Whether something that was planned for later than the situation should have happened by {@code now}. */
+    public boolean isOverdue(Moment now) {
+        return moves().stream().filter(move -> move.takenAt().isAfter(situation.at()))
+                .anyMatch(move -> now.isAfter(move.takenAt().plus(LATE)));
+    }
+}

@@ -1,0 +1,84 @@
+package brightseam.lineplan.shell;
+
+import brightseam.kernel.KitId;
+import brightseam.kernel.shell.ShopClock;
+import brightseam.kit.shell.Kits;
+import brightseam.line.Station;
+import brightseam.line.shell.Stations;
+import brightseam.lineplan.Layout;
+import brightseam.lineplan.LineLoad;
+import brightseam.lineplan.LineOrders;
+import brightseam.lineplan.LineProblems;
+import brightseam.lineplan.LineSituation;
+import brightseam.lineplan.LineStation;
+import brightseam.lineplan.Place;
+import brightseam.lineplan.Working;
+import brightseam.people.Role;
+import brightseam.people.shell.People;
+import brightseam.people.shell.Tablet;
+import brightseam.people.shell.Tablets;
+import brightseam.traveller.shell.LiveTravellers;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.stereotype.Component;
+
+/** Reads how the line stands now. */
+@Component
+class LineNow {
+
+    private final LiveTravellers live;
+    private final Stations stations;
+    private final Kits kits;
+    private final People people;
+    private final Tablets tablets;
+    private final ShopClock clock;
+    private final Layout layout;
+
+    LineNow(LiveTravellers live, Stations stations, Kits kits, People people, Tablets tablets, ShopClock clock,
+            @Value("${brightseam.line-layout:}") String layoutFile) {
+        this.live = live;
+        this.stations = stations;
+        this.kits = kits;
+        this.people = people;
+        this.tablets = tablets;
+        this.clock = clock;
+        this.layout = LayoutFile.read(layoutFile);
+    }
+
+    LineSituation read(LineOrders orders) {
+        Map<KitId, Instant> due = new HashMap<>();
+        kits.open().forEach(kit -> kit.sessionDue().ifPresent(at -> due.put(kit.id(), at)));
+        List<LineLoad.Lot> lots = live.all().stream()
+                .map(card -> new LineLoad.Lot(card.traveller(), card.procedure())).toList();
+        return new LineProblems(layout, ZoneId.systemDefault()).read(
+                clock.now(), lots, stations.all().stream().flatMap(one -> station(one).stream()).toList(),
+                working(orders), due, orders.aim());
+    }
+
+    List<Working> fabricators() {
+        return people.all().stream().filter(person -> person.active() && person.holds(Role.FABRICATOR))
+                .map(person -> new Working(person.badge(), person.name())).toList();
+    }
+
+    /** Who was named; else who is signed in; else one of those who could be. */
+    private List<Working> working(LineOrders orders) {
+        List<Working> all = fabricators();
+        List<Working> named = all.stream().filter(person -> orders.hands().contains(person.badge())).toList();
+        if (!named.isEmpty()) {
+            return named;
+        }
+        List<Working> here = all.stream().filter(person -> tablets.all().stream().map(Tablet::badge)
+                .anyMatch(Optional.of(person.badge())::equals)).limit(LinePlan.HANDS_MAX).toList();
+        return here.isEmpty() ? all.stream().limit(1).toList() : here;
+    }
+
+    private Optional<LineStation> station(Station station) {
+        return layout.place(station.stationClass()).map(Place::baskets).map(baskets ->
+                new LineStation(station.id(), station.stationClass(), baskets, station.isOutOfUse()));
+    }
+}
