@@ -9,5 +9,7 @@ public enum Role {
     /** Stamps inspection points, dispositions nonconformances. */
     INSPECTOR,
     /** Keeps people, bins, stations and labels. */
-    ADMINISTRATOR
+    ADMINISTRATOR,
+    /** Takes samples, enters analyses, makes baths up. */
+    PROCESS_CONTROL
 }

@@ -1,2 +1,2 @@
-/** Invariant: rows follow from the ledger alone. Keeps the stations. */
+/** Invariant: rows follow from the ledger alone. Keeps the stations and the baths. */
 package brightseam.line.shell;
