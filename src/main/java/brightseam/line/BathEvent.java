@@ -42,7 +42,7 @@ public sealed interface BathEvent {
             Signer signer) implements BathEvent {
 
         /** Whether everything lay inside its limits. */
-        public boolean isGood() {
+        public boolean allInLimits() {
             return outOfLimits.isEmpty();
         }
     }

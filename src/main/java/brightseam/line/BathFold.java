@@ -83,7 +83,7 @@ final class BathFold {
             loads.stream().filter(load -> load.fill() == event.fill() && load.at().isAfter(event.takenAt()))
                     .forEach(load -> dissolve(load.areaSquareMetres()));
         });
-        if (event.isGood()) {
+        if (event.allInLimits()) {
             lastGood = Optional.of(analysis);
             loads.removeIf(load -> !load.at().isAfter(event.takenAt()));
             strengthenedAt = strengthenedAt.filter(added -> added.isAfter(event.takenAt()));

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 /** Reports, dispositions and returns. */
 final class QuarantineRules {
 
-    private static final List<Role> SUSPECTING = List.of(Role.LEAD, Role.INSPECTOR);
+    private static final List<Role> SUSPECTING = List.of(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL);
 
     private final Traveller traveller;
     private final Procedure procedure;

@@ -70,6 +70,7 @@ public final class Wording {
         return switch (place.group(2)) {
             case null -> value;
             case "time" -> CLOCK.format(Instant.parse(value).atZone(zone));
+            case "stamp" -> Words.stamp(Instant.parse(value), zone);
             case "duration" -> Words.duration(Duration.parse(value));
             case "or" -> or(value);
             default -> words(value);

@@ -11,6 +11,7 @@ import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.MemoryLedger;
 import brightseam.ledger.shell.Projection;
 import brightseam.line.StationCommand;
+import brightseam.line.shell.Baths;
 import brightseam.line.shell.Stations;
 import brightseam.material.shell.Heats;
 import java.util.List;
@@ -25,7 +26,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 class RegisterWiringTest {
 
     @Configuration
-    @Import({Bins.class, Heats.class, Stations.class, Kits.class})
+    @Import({Bins.class, Heats.class, Stations.class, Baths.class, Kits.class})
     static class Shop {
         @Bean
         JdbcClient jdbc() {
@@ -39,9 +40,9 @@ class RegisterWiringTest {
     }
 
     @Test
-    void the_ledger_is_given_the_rows_of_all_four_registers() {
+    void the_ledger_is_given_the_rows_of_all_registers() {
         try (AnnotationConfigApplicationContext shop = new AnnotationConfigApplicationContext(Shop.class)) {
-            assertEquals(4, shop.getBeansOfType(Projection.class).size());
+            assertEquals(6, shop.getBeansOfType(Projection.class).size());
             Stations stations = shop.getBean(Stations.class);
             stations.execute(new StationCommand.RegisterStation(
                     new StationId("S-SAW-1"), "saw", "Cold saw", false, ORIGIN));

@@ -94,7 +94,7 @@ final class BathRows implements Projection {
                 .param("taken", event.takenAt().wall().toString())
                 .param("entered", event.origin().at().wall().toString())
                 .param("method", event.method())
-                .param("good", event.isGood())
+                .param("good", event.allInLimits())
                 .param("workings", String.join("\n", event.workings()))
                 .param("by", event.signer().name())
                 .param("position", position)
