@@ -6,6 +6,7 @@ import brightseam.kernel.KitId;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.TravellerId;
+import java.util.List;
 
 /** What the shop's registers refuse before a traveller's own rules are asked. */
 public sealed interface ShopRefusal extends Refusal {
@@ -38,5 +39,10 @@ public sealed interface ShopRefusal extends Refusal {
     /** No revision of the procedure is approved. */
     record NoApprovedRevision(String procedure) implements ShopRefusal {
         @Override public String code() { return "no-approved-revision"; }
+    }
+
+    /** None of {@code stations}, of a class that the pieces must not wait for after a soak, is fit now. */
+    record NoFitTankAfter(String stationClass, List<StationId> stations) implements ShopRefusal {
+        @Override public String code() { return "no-fit-tank-after"; }
     }
 }

@@ -15,6 +15,7 @@ import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerDecider;
 import brightseam.traveller.TravellerEvent;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -61,10 +62,16 @@ class Transactions {
      */
     Outcome<List<Traveller>> run(Actor actor, String attempt, Collection<TravellerId> ids,
             BiFunction<Origin, Asked, TravellerCommand> command, Function<Origin, Prepared<?>> beside) {
+        return runInTurn(actor, attempt, ids, (origin, card) -> List.of(command.apply(origin, card)), beside);
+    }
+
+    /** As {@link #run}, with several commands on each, every one decided on what those before it leave. */
+    Outcome<List<Traveller>> runInTurn(Actor actor, String attempt, Collection<TravellerId> ids,
+            BiFunction<Origin, Asked, List<TravellerCommand>> commands, Function<Origin, Prepared<?>> beside) {
         return noted(actor, attempt, ids, attempts.commit(() -> onOneConnection(() -> {
             Origin origin = origin(actor);
             Prepared<List<Traveller>> own = Prepared.all(ids.stream()
-                    .map(id -> prepare(id, card -> command.apply(origin, card))).toList());
+                    .map(id -> prepareInTurn(id, card -> commands.apply(origin, card))).toList());
             Prepared<List<Traveller>> joined = own.with(beside.apply(origin), (results, other) -> results);
             return joined instanceof Prepared.Ready<List<Traveller>> ready
                     ? joined.with(leaving.bins(origin, ready.result()), (results, emptied) -> results) : joined;
@@ -94,8 +101,12 @@ class Transactions {
 
     /** What a command on one traveller would store. */
     Prepared<Traveller> prepare(TravellerId id, Function<Asked, TravellerCommand> command) {
+        return prepareInTurn(id, asked -> List.of(command.apply(asked)));
+    }
+
+    private Prepared<Traveller> prepareInTurn(TravellerId id, Function<Asked, List<TravellerCommand>> commands) {
         return travellers.streams().prepare(id, state -> state
-                .map(traveller -> decide(new Asked(traveller, travellers.procedure(traveller)), command))
+                .map(traveller -> decide(new Asked(traveller, travellers.procedure(traveller)), commands))
                 .orElseGet(() -> Decision.refused(List.of(new ShopRefusal.TravellerUnknown(id)))));
     }
 
@@ -124,9 +135,18 @@ class Transactions {
         return outcome;
     }
 
-    private static Decision<TravellerEvent> decide(Asked asked, Function<Asked, TravellerCommand> command) {
-        return TravellerDecider.decide(
-                Optional.of(asked.traveller()), asked.procedure(), command.apply(asked));
+    private static Decision<TravellerEvent> decide(Asked asked, Function<Asked, List<TravellerCommand>> commands) {
+        List<TravellerEvent> events = new ArrayList<>();
+        for (TravellerCommand command : commands.apply(asked)) {
+            switch (TravellerDecider.decide(
+                    Optional.of(asked.traveller().after(events)), asked.procedure(), command)) {
+                case Decision.Refused<TravellerEvent> refused -> {
+                    return refused;
+                }
+                case Decision.Accepted<TravellerEvent> accepted -> events.addAll(accepted.events());
+            }
+        }
+        return Decision.accepted(events);
     }
 
     /** What a command is asked of: the newest state, and the revision that it follows. */

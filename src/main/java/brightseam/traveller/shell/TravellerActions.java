@@ -22,6 +22,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 
 /**
@@ -39,12 +40,15 @@ public class TravellerActions {
     private final Travellers travellers;
     private final Bins bins;
     private final Entitlement entitlement;
+    private final Immersion immersion;
 
-    TravellerActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement) {
+    TravellerActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement,
+            Immersion immersion) {
         this.transactions = transactions;
         this.travellers = travellers;
         this.bins = bins;
         this.entitlement = entitlement;
+        this.immersion = immersion;
     }
 
     /** Puts the pieces of {@code ids} into {@code bin}, out of where they were. */
@@ -80,16 +84,21 @@ public class TravellerActions {
         if (station.isPresent() && entitlement.station(station.get()).isEmpty()) {
             return refused(actor, "start step", ids, new ShopRefusal.StationUnknown(station.get()));
         }
-        return transactions.run(actor, "start step", ids, (origin, card) -> new TravellerCommand.StartStep(
-                origin, step, station.flatMap(entitlement::station), cautionsRead, glovesOn, others(ids, card),
-                List.of(),
-                entitlement.objections(actor.badge(), step(card, step), origin)));
+        return transactions.runInTurn(actor, "start step", ids, (origin, card) -> {
+            TravellerCommand start = new TravellerCommand.StartStep(
+                    origin, step, station.flatMap(entitlement::station), cautionsRead, glovesOn, others(ids, card),
+                    immersion.touching(station, step(card, step)),
+                    entitlement.objections(actor.badge(), step(card, step), origin));
+            return Stream.concat(Stream.of(start), immersion.report(
+                    origin, card.traveller(), card.procedure(), step, station).stream()).toList();
+        }, origin -> immersion.takeIn(origin, ids, step, station));
     }
 
     /** Begins the hold of {@code step}, where readings came first. */
     public Outcome<List<Traveller>> beginHold(Actor actor, Collection<TravellerId> ids, StepId step) {
         return transactions.run(actor, "begin hold", ids,
-                (origin, card) -> new TravellerCommand.BeginHold(origin, step));
+                (origin, card) -> new TravellerCommand.BeginHold(origin, step),
+                origin -> immersion.holdMayBegin(origin, ids, step));
     }
 
     /** Ends the hold of {@code step}. */

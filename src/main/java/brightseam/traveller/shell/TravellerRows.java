@@ -87,6 +87,11 @@ final class TravellerRows implements Projection {
                 """).param("limit", limit));
     }
 
+    List<TravellerId> setApartFrom(TravellerId parent) {
+        return ids(jdbc.sql("select traveller_id from traveller_row where parent_id = :id order by traveller_id")
+                .param("id", parent.value()));
+    }
+
     long lastReleaseNumber() {
         return jdbc.sql("select coalesce(max(release_number), 1000) from traveller_row")
                 .query(Long.class).single();
