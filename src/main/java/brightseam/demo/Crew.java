@@ -60,6 +60,7 @@ public final class Crew {
             case JUNO_CASTELL -> "Bench 2";
             case BRAM_ODUYA -> "Lead's desk";
             case SANNA_VEIT -> "Stamp desk";
+            case TESSA_QUARLE -> "Laboratory";
         };
     }
 

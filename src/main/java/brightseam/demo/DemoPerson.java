@@ -21,7 +21,10 @@ public enum DemoPerson {
             "the board, releasing kits, rework"),
     /** Stamps. */
     SANNA_VEIT("P-0301", "Sanna Veit", Role.INSPECTOR, "725948", Optional.of("BS-07"), List.of(),
-            "the stamp desk; holds stamp BS-07");
+            "the stamp desk; holds stamp BS-07"),
+    /** Keeps the baths. */
+    TESSA_QUARLE("P-0401", "Tessa Quarle", Role.PROCESS_CONTROL, "836159", Optional.empty(), List.of(),
+            "the baths: analyses, additions, locks");
 
     private final BadgeId badge;
     private final String fullName;

@@ -25,12 +25,14 @@ final class DemoShop implements SmartLifecycle {
 
     private static final Logger LOG = LoggerFactory.getLogger(DemoShop.class);
     /** How long before the end the parts of the past begin; each lasts shorter than to the next. */
+    private static final Duration TRAVELLERS_BEGIN = Duration.ofHours(30);
     private static final Duration SECOND_DAY = Duration.ofHours(14);
     private static final Duration WINDOW_OPENS = Duration.ofMinutes(138);
     private static final Duration WET_LINE = Duration.ofMinutes(34);
 
     private final LastEntries ledger;
     private final Registers registers;
+    private final BathPast baths;
     private final Yesterday yesterday;
     private final Today today;
     private final Now now;
@@ -40,10 +42,11 @@ final class DemoShop implements SmartLifecycle {
     private final boolean withPast;
     private boolean running;
 
-    DemoShop(LastEntries ledger, Registers registers, Yesterday yesterday, Today today, Now now, Story story,
+    DemoShop(LastEntries ledger, Registers registers, BathPast baths, Yesterday yesterday, Today today, Now now, Story story,
             Travellers travellers, DemoClock clock, @Value("${brightseam.demo-past:true}") boolean withPast) {
         this.ledger = ledger;
         this.registers = registers;
+        this.baths = baths;
         this.yesterday = yesterday;
         this.today = today;
         this.now = now;
@@ -67,6 +70,8 @@ final class DemoShop implements SmartLifecycle {
     private void play() {
         Moment end = clock.now().plus(DemoClock.HEAD_START);
         registers.fill();
+        baths.play();
+        until(end, TRAVELLERS_BEGIN);
         if (withPast) {
             playPast(end);
         } else {

@@ -6,7 +6,7 @@ import java.time.Duration;
 public interface DemoClock extends ShopClock {
 
     /** How far behind the machine's wall time a new demo shop begins, so that it can have a past. */
-    Duration HEAD_START = Duration.ofHours(30);
+    Duration HEAD_START = Duration.ofDays(22).plusHours(30);
 
     /** From now on {@code speed} shop seconds pass in one real second. Refuses anything outside 0.1 to 3600. */
     void setSpeed(double speed);

@@ -13,6 +13,7 @@ import brightseam.line.BathCommand;
 import brightseam.line.BathRefusal;
 import brightseam.line.LoadTaken;
 import brightseam.line.shell.Baths;
+import brightseam.line.shell.Stations;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.Step;
 import brightseam.procedure.StepKind;
@@ -46,11 +47,13 @@ class Immersion {
     private static final Set<StepKind> IN_THE_BATH = EnumSet.of(StepKind.SOAK, StepKind.RINSE, StepKind.DRY);
 
     private final Baths baths;
+    private final Stations stations;
     private final Travellers travellers;
     private final RoomAhead ahead;
 
-    Immersion(Baths baths, Travellers travellers, RoomAhead ahead) {
+    Immersion(Baths baths, Stations stations, Travellers travellers, RoomAhead ahead) {
         this.baths = baths;
+        this.stations = stations;
         this.travellers = travellers;
         this.ahead = ahead;
     }
@@ -108,8 +111,9 @@ class Immersion {
     }
 
     private Optional<Bath> bath(StationId tank, Optional<Step> step) {
-        return step.filter(done -> IN_THE_BATH.contains(done.kind())).flatMap(done -> baths.find(tank))
-                .map(found -> found.state());
+        return step.filter(done -> IN_THE_BATH.contains(done.kind()) && stations.find(tank)
+                        .filter(found -> found.state().stationClass().equals(done.station())).isPresent())
+                .flatMap(done -> baths.find(tank)).map(found -> found.state());
     }
 
     private static boolean countsThisLoad(BathRefusal refusal) {
