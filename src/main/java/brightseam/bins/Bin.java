@@ -14,7 +14,7 @@ import java.util.TreeSet;
  *
  * @param id its label
  * @param binClass what sort of container it is
- * @param capacity the most travellers that may be inside at once; empty for no limit
+ * @param capacity the most that may be inside at once
  * @param closed whether its lid is on, or the bag sealed
  * @param inside the travellers in it
  * @param fitness whether something may be put in
@@ -23,7 +23,7 @@ import java.util.TreeSet;
 public record Bin(
         BinId id,
         BinClass binClass,
-        Optional<Integer> capacity,
+        Capacity capacity,
         boolean closed,
         SortedSet<TravellerId> inside,
         Fitness fitness,
@@ -39,8 +39,8 @@ public record Bin(
         if (event instanceof BinEvent.Registered first) {
             boolean usable = first.binClass() != BinClass.CLEAN_BIN;
             Fitness fitness = usable ? Fitness.FIT : Fitness.SOILED;
-            return new Bin(
-                    first.bin(), first.binClass(), first.capacity(), false, new TreeSet<>(), fitness, false);
+            return new Bin(first.bin(), first.binClass(), Capacity.ofTravellers(first.capacity()), false,
+                    new TreeSet<>(), fitness, false);
         }
         return before.orElseThrow(() -> new IllegalArgumentException("not registered: " + event.bin()))
                 .after(event);
@@ -51,9 +51,9 @@ public record Bin(
         return with(closed, travellers, fitness);
     }
 
-    /** Whether it holds what {@link #capacity} allows. */
+    /** Whether it holds as many lots as {@link #capacity} allows. */
     public boolean isFull() {
-        return capacity.filter(count -> inside.size() >= count).isPresent();
+        return capacity.travellers().filter(count -> inside.size() >= count).isPresent();
     }
 
     private Bin after(BinEvent event) {
@@ -74,6 +74,7 @@ public record Bin(
                 with(false, inside, binClass == BinClass.SEALED_BAG ? Fitness.SPENT : fitness);
             case BinEvent.Soiled ignored -> with(closed, inside, soiled());
             case BinEvent.Cleaned ignored -> with(closed, inside, Fitness.FIT);
+            case BinEvent.CapacitySet set -> new Bin(id, binClass, set.capacity(), closed, inside, fitness, retired);
             case BinEvent.Retired ignored ->
                 new Bin(id, binClass, capacity, closed, inside, fitness, true);
         };

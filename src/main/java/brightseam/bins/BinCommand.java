@@ -5,6 +5,7 @@ import brightseam.kernel.Origin;
 import brightseam.kernel.Syntax;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.BinClass;
+import java.util.Map;
 import java.util.Optional;
 
 /** What can be asked of one bin. */
@@ -31,12 +32,36 @@ public sealed interface BinCommand {
         }
     }
 
+    /** Says how much the bin takes; it holds from the next lot on. */
+    record SetCapacity(BinId bin, Capacity capacity, Origin origin) implements BinCommand {}
+
     /**
      * Puts all pieces of a traveller in.
      *
      * @param partsClean whether the traveller's clean window is open; if not, a clean bin is soiled by it
+     * @param sizes of the traveller and of every one inside; needed where {@link Capacity#asksForSizes}
      */
-    record PutIn(BinId bin, TravellerId traveller, boolean partsClean, Origin origin) implements BinCommand {}
+    record PutIn(
+            BinId bin, TravellerId traveller, boolean partsClean, Map<TravellerId, LotSize> sizes, Origin origin)
+            implements BinCommand {
+        /** Copies the map. */
+        public PutIn {
+            sizes = Map.copyOf(sizes);
+        }
+
+        /** Into a bin whose capacity asks for no sizes. */
+        public PutIn(BinId bin, TravellerId traveller, boolean partsClean, Origin origin) {
+            this(bin, traveller, partsClean, Map.of(), origin);
+        }
+    }
+
+    /**
+     * Gives pieces of {@code from} that are inside a traveller of their own: nothing is moved, no room is taken.
+     *
+     * @param partsClean as in {@link PutIn}
+     */
+    record SetApartInside(BinId bin, TravellerId from, TravellerId traveller, boolean partsClean, Origin origin)
+            implements BinCommand {}
 
     /** Takes all pieces of a traveller out. */
     record TakeOut(BinId bin, TravellerId traveller, Origin origin) implements BinCommand {}

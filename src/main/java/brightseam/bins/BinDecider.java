@@ -28,7 +28,9 @@ public final class BinDecider {
         return switch (command) {
             case BinCommand.RegisterBin ignored ->
                 refused(new BinRefusal.BinAlreadyRegistered(bin.id(), bin.binClass()));
+            case BinCommand.SetCapacity set -> setCapacity(bin, set);
             case BinCommand.PutIn put -> putIn(bin, put);
+            case BinCommand.SetApartInside apart -> setApartInside(bin, apart);
             case BinCommand.TakeOut take -> takeOut(bin, take);
             case BinCommand.CloseBin close -> close(bin, close);
             case BinCommand.OpenBin open -> open(bin, open);
@@ -36,6 +38,11 @@ public final class BinDecider {
             case BinCommand.DeclareCleaned clean -> declareCleaned(bin, clean);
             case BinCommand.RetireBin retire -> retire(bin, retire);
         };
+    }
+
+    private static Decision<BinEvent> setCapacity(Bin bin, BinCommand.SetCapacity command) {
+        BinEvent set = new BinEvent.CapacitySet(command.origin(), bin.id(), command.capacity());
+        return inUse(bin).accept(command.capacity().equals(bin.capacity()) ? List.of() : List.of(set));
     }
 
     private static Decision<BinEvent> putIn(Bin bin, BinCommand.PutIn command) {
@@ -51,8 +58,24 @@ public final class BinDecider {
                 .refuseIf(
                         bin.inside().contains(command.traveller()),
                         () -> new BinRefusal.AlreadyInside(bin.id(), command.traveller()))
-                .refuseIf(bin.isFull(), () -> new BinRefusal.BinFull(bin.id(), bin.capacity().orElseThrow()))
+                .refuseIf(
+                        bin.isFull(),
+                        () -> new BinRefusal.BinFull(bin.id(), bin.capacity().travellers().orElseThrow()))
+                .refuseAll(CapacityRules.broken(bin, command.traveller(), command.sizes()))
                 .accept(soils ? List.of(event, soiled) : List.of(event));
+    }
+
+    private static Decision<BinEvent> setApartInside(Bin bin, BinCommand.SetApartInside command) {
+        return inUse(bin)
+                .refuseIf(
+                        !bin.inside().contains(command.from()),
+                        () -> new BinRefusal.NotInside(bin.id(), command.from()))
+                .refuseIf(
+                        bin.inside().contains(command.traveller()),
+                        () -> new BinRefusal.AlreadyInside(bin.id(), command.traveller()))
+                .refuseIf(bin.closed(), () -> new BinRefusal.BinClosed(bin.id(), bin.binClass()))
+                .accept(new BinEvent.PutIn(
+                        command.origin(), bin.id(), command.traveller(), command.partsClean()));
     }
 
     private static Decision<BinEvent> takeOut(Bin bin, BinCommand.TakeOut command) {

@@ -18,6 +18,9 @@ public sealed interface BinEvent {
     /** It came into use; {@code capacity} is the most travellers inside at once. */
     record Registered(Origin origin, BinId bin, BinClass binClass, Optional<Integer> capacity) implements BinEvent {}
 
+    /** From now on it takes this much, in place of what it took before. */
+    record CapacitySet(Origin origin, BinId bin, Capacity capacity) implements BinEvent {}
+
     /** All pieces of a traveller went in; {@code partsClean} is whether their clean window was open. */
     record PutIn(Origin origin, BinId bin, TravellerId traveller, boolean partsClean) implements BinEvent {}
 

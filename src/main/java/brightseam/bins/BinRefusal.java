@@ -4,6 +4,7 @@ import brightseam.kernel.BinId;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.BinClass;
+import java.math.BigDecimal;
 import java.util.List;
 
 /** The rules that stand against a {@link BinCommand}. */
@@ -28,6 +29,10 @@ public sealed interface BinRefusal extends Refusal {
             case NotInside ignored -> "bin-not-inside";
             case BinFull ignored -> "bin-full";
             case BinNotEmpty ignored -> "bin-not-empty";
+            case BasketOverPieces ignored -> "basket-over-pieces";
+            case BasketOverArea ignored -> "basket-over-area";
+            case BasketOverMass ignored -> "basket-over-mass";
+            case BasketSizeUnknown ignored -> "basket-size-unknown";
         };
     }
 
@@ -72,6 +77,42 @@ public sealed interface BinRefusal extends Refusal {
         /** Copies the list. */
         public BinNotEmpty {
             inside = List.copyOf(inside);
+        }
+    }
+
+    /** With all of {@code lots} there would be {@code pieces} in it, and it takes {@code capacity}. */
+    record BasketOverPieces(BinId bin, int capacity, int pieces, List<TravellerId> lots) implements BinRefusal {
+        /** Copies the list. */
+        public BasketOverPieces {
+            lots = List.copyOf(lots);
+        }
+    }
+
+    /** With all of {@code lots} there would be {@code squareMetres} of surface in it, and it takes {@code capacity}. */
+    record BasketOverArea(BinId bin, BigDecimal capacity, BigDecimal squareMetres, List<TravellerId> lots)
+            implements BinRefusal {
+        /** Copies the list. */
+        public BasketOverArea {
+            lots = List.copyOf(lots);
+        }
+    }
+
+    /** With all of {@code lots} there would be {@code kilograms} in it, and it takes {@code capacity}. */
+    record BasketOverMass(BinId bin, BigDecimal capacity, BigDecimal kilograms, List<TravellerId> lots)
+            implements BinRefusal {
+        /** Copies the list. */
+        public BasketOverMass {
+            lots = List.copyOf(lots);
+        }
+    }
+
+    /** Its limit of {@code measure} cannot be kept: nothing says that of {@code lots}, which are {@code parts}. */
+    record BasketSizeUnknown(BinId bin, Measure measure, List<TravellerId> lots, List<String> parts)
+            implements BinRefusal {
+        /** Copies the lists. */
+        public BasketSizeUnknown {
+            lots = List.copyOf(lots);
+            parts = List.copyOf(parts);
         }
     }
 }

@@ -22,7 +22,7 @@ import java.util.Set;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.stereotype.Component;
 
-/** What the demo shop has: people, stations, bins, heats and approved procedures. All invented. */
+/** What the demo shop has: people, stations, bins, heats, shapes of parts and approved procedures. All invented. */
 @Component
 @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
 final class Registers {
@@ -41,16 +41,18 @@ final class Registers {
     private final Heats heats;
     private final ProcedureLibrary procedures;
     private final Shelf shelf;
+    private final DemoParts parts;
     private final Crew crew;
 
     Registers(FirstRun firstRun, People people, Stations stations, Heats heats, ProcedureLibrary procedures,
-            Shelf shelf, Crew crew) {
+            Shelf shelf, DemoParts parts, Crew crew) {
         this.firstRun = firstRun;
         this.people = people;
         this.stations = stations;
         this.heats = heats;
         this.procedures = procedures;
         this.shelf = shelf;
+        this.parts = parts;
         this.crew = crew;
     }
 
@@ -60,6 +62,7 @@ final class Registers {
         stations();
         bins();
         heats();
+        parts.fill();
         procedures.candidates().stream().flatMap(candidate -> candidate.procedure().stream())
                 .forEach(found -> Crew.done(procedures.approve(found.ref(), crew.origin(DemoPerson.BRAM_ODUYA))));
     }

@@ -49,7 +49,8 @@ final class Shelf {
 
     private static boolean isFree(Bin bin, int count) {
         return bin.inside().isEmpty() && !bin.closed() && !bin.retired() && bin.fitness() == Fitness.FIT
-                && bin.capacity().filter(most -> most < count).isEmpty();
+                && bin.capacity().travellers().filter(most -> most < count).isEmpty()
+                && !bin.capacity().asksForSizes();
     }
 
     private BinId added(BinClass binClass, int known) {

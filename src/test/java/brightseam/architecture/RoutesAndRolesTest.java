@@ -61,6 +61,7 @@ class RoutesAndRolesTest {
                 entry("shop/bins", OFFICE),
                 entry("shop/heats", OFFICE),
                 entry("shop/labels", OFFICE),
+                entry("shop/parts", OFFICE),
                 entry("shop/people", "ADMINISTRATOR"),
                 entry("shop/people/:badge", "ADMINISTRATOR"),
                 entry("shop/procedures", OFFICE),

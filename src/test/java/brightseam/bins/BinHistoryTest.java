@@ -102,6 +102,7 @@ class BinHistoryTest {
             case 3, 4, 5, 6, 7, 8 -> new BinCommand.CloseBin(BIN, origin);
             case 9, 10, 11, 12, 13, 14 -> new BinCommand.OpenBin(BIN, random.nextInt(4) > 0, origin);
             case 15, 16, 17, 18, 19, 20, 21, 22 -> new BinCommand.DeclareCleaned(BIN, origin);
+            case 23 -> new BinCommand.SetCapacity(BIN, Capacity.ofTravellers(capacity(random)), origin);
             default -> random.nextBoolean()
                     ? new BinCommand.PutIn(BIN, traveller, random.nextInt(6) > 0, origin)
                     : new BinCommand.TakeOut(BIN, traveller, origin);

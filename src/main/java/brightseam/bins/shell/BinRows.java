@@ -1,11 +1,13 @@
 package brightseam.bins.shell;
 
 import brightseam.bins.Bin;
+import brightseam.bins.Capacity;
 import brightseam.bins.Fitness;
 import brightseam.kernel.BinId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.shell.StateRows;
 import brightseam.procedure.BinClass;
+import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -18,8 +20,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 final class BinRows implements StateRows<Bin> {
 
     private static final String SELECT = """
-            select bin.bin_id, bin.bin_class, bin.capacity_count, bin.closed, bin.fitness, bin.retired,
-                   content.traveller_id
+            select bin.bin_id, bin.bin_class, bin.capacity_count, bin.capacity_pieces, bin.capacity_square_metres,
+                   bin.capacity_kilograms, bin.closed, bin.fitness, bin.retired, content.traveller_id
             from bin_row bin
             left join bin_content_row content on content.bin_id = bin.bin_id
             %s
@@ -27,13 +29,15 @@ final class BinRows implements StateRows<Bin> {
             """;
 
     private static final String INSERT = """
-            insert into bin_row (bin_id, bin_class, capacity_count, closed, fitness, retired)
-            values (:bin, :class, :capacity, :closed, :fitness, :retired)
+            insert into bin_row (bin_id, bin_class, capacity_count, capacity_pieces, capacity_square_metres,
+                                 capacity_kilograms, closed, fitness, retired)
+            values (:bin, :class, :lots, :pieces, :area, :mass, :closed, :fitness, :retired)
             """;
 
     private static final String UPDATE = """
             update bin_row
-            set bin_class = :class, capacity_count = :capacity, closed = :closed, fitness = :fitness,
+            set bin_class = :class, capacity_count = :lots, capacity_pieces = :pieces,
+                capacity_square_metres = :area, capacity_kilograms = :mass, closed = :closed, fitness = :fitness,
                 retired = :retired
             where bin_id = :bin
             """;
@@ -79,7 +83,10 @@ final class BinRows implements StateRows<Bin> {
         jdbc.sql(before.isPresent() ? UPDATE : INSERT)
                 .param("bin", after.id().value())
                 .param("class", after.binClass().name())
-                .param("capacity", after.capacity().orElse(null))
+                .param("lots", after.capacity().travellers().orElse(null))
+                .param("pieces", after.capacity().pieces().orElse(null))
+                .param("area", after.capacity().areaSquareMetres().map(BigDecimal::toPlainString).orElse(null))
+                .param("mass", after.capacity().massKilograms().map(BigDecimal::toPlainString).orElse(null))
                 .param("closed", after.closed())
                 .param("fitness", after.fitness().name())
                 .param("retired", after.retired())
@@ -133,13 +140,21 @@ final class BinRows implements StateRows<Bin> {
         });
     }
 
+    private static Capacity capacity(ResultSet row) throws SQLException {
+        return new Capacity(
+                Optional.ofNullable(row.getObject("capacity_count", Integer.class)),
+                Optional.ofNullable(row.getObject("capacity_pieces", Integer.class)),
+                Optional.ofNullable(row.getString("capacity_square_metres")).map(BigDecimal::new),
+                Optional.ofNullable(row.getString("capacity_kilograms")).map(BigDecimal::new));
+    }
+
     private static Bin bin(ResultSet row) throws SQLException {
         TreeSet<TravellerId> inside = new TreeSet<>();
         Optional.ofNullable(row.getString("traveller_id")).map(TravellerId::new).ifPresent(inside::add);
         return new Bin(
                 new BinId(row.getString("bin_id")),
                 BinClass.valueOf(row.getString("bin_class")),
-                Optional.ofNullable(row.getObject("capacity_count", Integer.class)),
+                capacity(row),
                 row.getBoolean("closed"),
                 inside,
                 Fitness.valueOf(row.getString("fitness")),

@@ -14,6 +14,7 @@ final class BinStreams {
 
     static final Map<String, Class<? extends BinEvent>> TYPES = Map.of(
             "bin-registered.1", BinEvent.Registered.class,
+            "bin-capacity-set.1", BinEvent.CapacitySet.class,
             "bin-traveller-put-in.1", BinEvent.PutIn.class,
             "bin-traveller-taken-out.1", BinEvent.TakenOut.class,
             "bin-closed-up.1", BinEvent.Closed.class,

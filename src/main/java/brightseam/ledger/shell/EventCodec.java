@@ -4,6 +4,7 @@ import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
+import brightseam.kernel.PartNumber;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.SupplyId;
@@ -108,6 +109,7 @@ public final class EventCodec<E> {
         label(labels, HeatId.class, HeatId::new);
         label(labels, StationId.class, StationId::new);
         label(labels, BadgeId.class, BadgeId::new);
+        label(labels, PartNumber.class, PartNumber::new);
         label(labels, SupplyId.class, SupplyId::new);
         label(labels, StepId.class, StepId::new);
         label(labels, BigDecimal.class, BigDecimal::new);

@@ -90,8 +90,8 @@ public class InspectorActions {
                 travellers.streams().prepare(first.traveller(), none -> Decision.accepted(List.of(first))),
                         (before, child) -> child);
         return parent.traveller().placement()
-                .map(where -> parts.with(bins.prepare(new BinCommand.PutIn(
-                        where.bin(), first.traveller(), where.binClass().isClean(), origin)), (child, bin) -> child))
+                .map(where -> parts.with(bins.prepare(new BinCommand.SetApartInside(where.bin(), parent.id(),
+                        first.traveller(), where.binClass().isClean(), origin)), (child, bin) -> child))
                 .orElse(parts);
     }
 

@@ -1,6 +1,7 @@
 package brightseam.traveller.shell;
 
 import brightseam.bins.BinCommand;
+import brightseam.bins.LotSize;
 import brightseam.bins.shell.Bins;
 import brightseam.kernel.BinId;
 import brightseam.kernel.Origin;
@@ -41,14 +42,16 @@ public class TravellerActions {
     private final Bins bins;
     private final Entitlement entitlement;
     private final Immersion immersion;
+    private final LotSizes sizes;
 
     TravellerActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement,
-            Immersion immersion) {
+            Immersion immersion, LotSizes sizes) {
         this.transactions = transactions;
         this.travellers = travellers;
         this.bins = bins;
         this.entitlement = entitlement;
         this.immersion = immersion;
+        this.sizes = sizes;
     }
 
     /** Puts the pieces of {@code ids} into {@code bin}, out of where they were. */
@@ -169,12 +172,13 @@ public class TravellerActions {
 
     private List<BinCommand> moves(Origin origin, Collection<TravellerId> ids, BinId to) {
         boolean clean = fact(to).binClass().isClean();
+        Map<TravellerId, LotSize> known = sizes.in(bins.find(to).orElseThrow().state(), ids);
         List<BinCommand> moves = new ArrayList<>();
         for (TravellerId id : ids) {
             travellers.find(id).flatMap(card -> card.traveller().placement())
                     .filter(where -> !where.bin().equals(to))
                     .ifPresent(where -> moves.add(new BinCommand.TakeOut(where.bin(), id, origin)));
-            moves.add(new BinCommand.PutIn(to, id, clean, origin));
+            moves.add(new BinCommand.PutIn(to, id, clean, known, origin));
         }
         return moves;
     }

@@ -6,6 +6,7 @@ import brightseam.bins.shell.Bins;
 import brightseam.kernel.BinId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.BinClass;
+import brightseam.ui.desk.CapacityWords;
 import brightseam.ui.desk.Csv;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
@@ -36,21 +37,30 @@ import java.util.stream.Collectors;
 class BinsView extends DeskPage {
 
     private final Bins bins;
+    private final CapacityForm capacity = new CapacityForm(this::setCapacity);
     private final DeskTable<Bin> table = new DeskTable<Bin>("Every bin, retired ones too",
             "No bin is registered. Register a run of shop bins, process baskets, clean bins and bags above.")
             .text("Bin", bin -> bin.id().value())
             .text("Class", bin -> Wording.words(bin.binClass().name()))
             .text("State", BinsView::state)
+            .text("Takes", bin -> CapacityWords.of(bin.capacity()))
             .cell("Inside", BinsView::inside)
             .cell("Actions", this::actions);
 
     BinsView(Desk desk, Bins bins) {
         super(desk, "Bins");
         this.bins = bins;
-        show(Forms.panel("Register bins", registration()), Forms.panel("All bins", table,
-                Forms.row(Files.csv("Save as CSV", "bins.csv", () -> csv(bins.all())),
+        show(Forms.panel("Register bins", registration()), Forms.panel("Capacity of a bin", capacity),
+                Forms.panel("All bins", table, Forms.row(Files.csv("Save as CSV", "bins.csv", () -> csv(bins.all())),
                         Links.to("shop/labels", "Print labels"))));
         refresh();
+    }
+
+    private void setCapacity() {
+        told().guarded(() -> told().outcome(() -> bins.execute(capacity.command(desk().origin())))).ifPresent(bin -> {
+            told().done("Capacity set", bin.id() + ": " + CapacityWords.of(bin.capacity()) + ".");
+            refresh();
+        });
     }
 
     private void refresh() {
@@ -104,7 +114,9 @@ class BinsView extends DeskPage {
             cleaned.getElement().setAttribute("aria-label", "Declare cleaned " + bin.id());
             actions.add(cleaned);
         }
-        actions.add(TwoPresses.forGood("Retire", bin.id().value(),
+        Component limits = Forms.button("Capacity", () -> capacity.choose(bin.id(), bin.capacity()));
+        limits.getElement().setAttribute("aria-label", "Capacity of " + bin.id());
+        actions.add(limits, TwoPresses.forGood("Retire", bin.id().value(),
                 () -> run("Retired", new BinCommand.RetireBin(bin.id(), desk().origin()))));
         return actions;
     }
@@ -135,8 +147,8 @@ class BinsView extends DeskPage {
     }
 
     private static String csv(List<Bin> all) {
-        return Csv.write(List.of("bin", "class", "state", "inside"), all.stream().map(bin -> List.of(bin.id().value(),
-                Wording.words(bin.binClass().name()), state(bin),
+        return Csv.write(List.of("bin", "class", "state", "takes", "inside"), all.stream().map(bin -> List.of(
+                bin.id().value(), Wording.words(bin.binClass().name()), state(bin), CapacityWords.of(bin.capacity()),
                 bin.inside().stream().map(TravellerId::value).collect(Collectors.joining(" ")))).toList());
     }
 }

@@ -27,7 +27,8 @@ class ShopView extends DeskPage {
         }
         ways.add(way("procedures", "Procedures", "read, see what is wrong with a file, approve a revision"));
         ways.add(way("heats", "Heats", "register with certificate, put on hold"));
-        ways.add(way("bins", "Bins", "register, declare cleaned, retire, see what is inside"));
+        ways.add(way("parts", "Parts", "the shapes of the parts, for areas and masses"));
+        ways.add(way("bins", "Bins", "register, set capacities, declare cleaned, retire, see what is inside"));
         ways.add(way("stations", "Stations", "register, take out of use"));
         ways.add(way("labels", "Labels", "print labels and badges"));
         show(ways, Forms.note("A new shop begins with people, then procedures, stations, bins and heats; then a kit"

@@ -32,8 +32,7 @@ public final class LabelTexts {
 
     /** The label of a bin: its class. */
     public static Label of(Bin bin, boolean demo) {
-        String capacity = bin.capacity().map(count -> "at most " + Words.count(count, "traveller", "travellers"))
-                .orElse("no limit set");
+        String capacity = CapacityWords.of(bin.capacity());
         return label(OwnLabel.of(bin.id()), upper(bin.binClass().name()), demo, capacity,
                 bin.binClass().isClean() ? "cleaned parts only, gloves on" : "not for cleaned parts");
     }

@@ -9,6 +9,7 @@ import brightseam.bins.Bin;
 import brightseam.bins.BinCommand;
 import brightseam.bins.BinEvent;
 import brightseam.bins.BinRefusal;
+import brightseam.bins.Capacity;
 import brightseam.bins.Soiling;
 import brightseam.kernel.BinId;
 import brightseam.kernel.TravellerId;
@@ -21,6 +22,7 @@ import brightseam.ledger.shell.FreshDatabase;
 import brightseam.ledger.shell.MemoryLedger;
 import brightseam.ledger.shell.Projection;
 import brightseam.procedure.BinClass;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -98,6 +100,8 @@ class BinsTest {
         twoBins();
         done(new BinCommand.RegisterBin(new BinId("B-0009"), BinClass.SEALED_BAG, Optional.of(1), ORIGIN));
         store(bins.prepare(List.of(put(BASKET, TUBE), put(BASKET, NODE))));
+        done(new BinCommand.SetCapacity(BASKET, new Capacity(Optional.of(4), Optional.of(60),
+                Optional.of(new BigDecimal("1.20")), Optional.empty()), ORIGIN));
         store(bins.prepare(List.of(take(BASKET, TUBE), put(CLEAN, TUBE))));
         done(new BinCommand.CloseBin(CLEAN, ORIGIN));
         done(new BinCommand.OpenBin(CLEAN, false, ORIGIN));
@@ -122,7 +126,10 @@ class BinsTest {
                 new BinEvent.Soiled(ORIGIN, CLEAN, Soiling.OPENED_IN_DIRTY_PLACE, Optional.empty()),
                 new BinEvent.Soiled(ORIGIN, CLEAN, Soiling.REPORTED, Optional.of("bare hand inside")),
                 new BinEvent.Cleaned(ORIGIN, CLEAN),
-                new BinEvent.Retired(ORIGIN, CLEAN)));
+                new BinEvent.Retired(ORIGIN, CLEAN),
+                new BinEvent.CapacitySet(ORIGIN, BASKET, new Capacity(Optional.of(4), Optional.of(60),
+                        Optional.of(new BigDecimal("1.20")), Optional.of(new BigDecimal("15")))),
+                new BinEvent.CapacitySet(ORIGIN, BASKET, Capacity.ofTravellers(Optional.empty()))));
     }
 
     private void twoBins() {
