@@ -8,7 +8,8 @@ import java.util.Map;
 /**
  * How long the way from place to place takes, in whole seconds, with a basket or without.
  *
- * <p>Always the shortest way: where a detour is quicker, the detour counts.
+ * <p>Ways are walked as the table has them. Where a detour over a third place would be quicker, plans stay right but
+ * may miss the best; {@link #byShortestWays} takes the detours in.
  */
 public final class Walking {
 
@@ -19,7 +20,10 @@ public final class Walking {
         for (int i = 0; i < places.size(); i++) {
             numbers.put(places.get(i), i);
         }
-        seconds = shortest(direct);
+        seconds = new int[direct.length][];
+        for (int i = 0; i < direct.length; i++) {
+            seconds[i] = direct[i].clone();
+        }
     }
 
     /** From a table of direct ways: row from, column to, both in the order of {@code places}. */
@@ -43,6 +47,21 @@ public final class Walking {
         return new Walking(places, direct);
     }
 
+    /** The same places, every way the shortest there is. */
+    public Walking byShortestWays() {
+        List<StationId> places = numbers.entrySet().stream().sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey).toList();
+        Walking best = new Walking(places, seconds);
+        for (int over = 0; over < best.seconds.length; over++) {
+            for (int[] row : best.seconds) {
+                for (int to = 0; to < row.length; to++) {
+                    row[to] = Math.min(row[to], row[over] + best.seconds[over][to]);
+                }
+            }
+        }
+        return best;
+    }
+
     /**
      * Seconds from {@code from} to {@code to}.
      *
@@ -61,20 +80,5 @@ public final class Walking {
             throw new IllegalArgumentException("no way known to " + place);
         }
         return number;
-    }
-
-    private static int[][] shortest(int[][] direct) {
-        int[][] best = new int[direct.length][];
-        for (int i = 0; i < direct.length; i++) {
-            best[i] = direct[i].clone();
-        }
-        for (int over = 0; over < best.length; over++) {
-            for (int[] row : best) {
-                for (int to = 0; to < best.length; to++) {
-                    row[to] = Math.min(row[to], row[over] + best[over][to]);
-                }
-            }
-        }
-        return best;
     }
 }

@@ -16,6 +16,7 @@ final class ErrandVariables {
     final IntVar start;
     final IntVar end;
     final Map<BadgeId, Literal> by = new LinkedHashMap<>();
+    final HandsTask task;
 
     ErrandVariables(CpModel model, BasketVariables basket, Errand errand, long horizon) {
         this.basket = basket;
@@ -25,5 +26,6 @@ final class ErrandVariables {
         end = model.newIntVar(0, horizon, name + ".end");
         model.addEquality(start, basket.begins(errand.first()));
         model.addEquality(end, basket.ends(errand.last()));
+        task = new HandsTask(start, end, basket.places(errand.fromStage()), basket.places(errand.toStage()), by);
     }
 }

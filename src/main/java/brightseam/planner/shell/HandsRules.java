@@ -51,7 +51,11 @@ final class HandsRules {
             work.values().forEach(model::addNoOverlap);
             for (int i = 0; i < errands.size(); i++) {
                 for (int j = i + 1; j < errands.size(); j++) {
-                    order.state(errands.get(i), errands.get(j));
+                    if (errands.get(i).basket == errands.get(j).basket) {
+                        order.inOrder(errands.get(i).task, errands.get(j).task);
+                    } else {
+                        order.inAnyOrder(errands.get(i).task, errands.get(j).task);
+                    }
                 }
             }
         }

@@ -7,8 +7,8 @@ import brightseam.planner.Plan;
 import brightseam.planner.Schedule;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.Literal;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,8 +18,8 @@ final class Hints {
 
     private final LineModel line;
     private final Set<Integer> told = new HashSet<>();
-    private final Map<ErrandVariables, Integer> starts = new HashMap<>();
-    private final Map<ErrandVariables, String> persons = new HashMap<>();
+    private final Map<HandsTask, Integer> starts = new IdentityHashMap<>();
+    private final Map<HandsTask, String> persons = new IdentityHashMap<>();
 
     private Hints(LineModel line) {
         this.line = line;
@@ -63,8 +63,8 @@ final class Hints {
                 int begins = action(basket, errand.errand.first(), plan).startSeconds();
                 tell(errand.start, begins);
                 tell(errand.end, action(basket, errand.errand.last(), plan).endSeconds());
-                starts.put(errand, begins);
-                persons.put(errand, person);
+                starts.put(errand.task, begins);
+                persons.put(errand.task, person);
             }
         }
     }

@@ -21,7 +21,7 @@ final class LineModel {
     /** Reads a value out of whatever found it: a solver at its end or a solution on the way. */
     interface Values extends ToLongFunction<LinearArgument> {}
 
-    final CpModel model = new CpModel();
+    final CpModel model = Solvers.model();
     final LineProblem problem;
     final List<BasketVariables> baskets = new ArrayList<>();
     private final List<ErrandVariables> errands = new ArrayList<>();

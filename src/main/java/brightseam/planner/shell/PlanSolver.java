@@ -29,7 +29,6 @@ public final class PlanSolver {
     /** A solver that works as {@code settings} say. */
     public PlanSolver(SolverSettings settings) {
         this.settings = settings;
-        Solvers.load();
     }
 
     /** The answer to {@code problem} within the time of the settings, from nothing. */

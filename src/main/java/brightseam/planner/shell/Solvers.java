@@ -1,6 +1,7 @@
 package brightseam.planner.shell;
 
 import com.google.ortools.Loader;
+import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import java.time.Duration;
 
@@ -22,8 +23,8 @@ final class Solvers {
         return solver;
     }
 
-    /** Loads the native library, so that the first plan does not wait for it. */
-    static void load() {
-        // The class initialiser has done it by now.
+    /** An empty model; the native library is there by now. */
+    static CpModel model() {
+        return new CpModel();
     }
 }

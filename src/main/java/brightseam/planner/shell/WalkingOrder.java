@@ -1,7 +1,6 @@
 package brightseam.planner.shell;
 
 import brightseam.kernel.BadgeId;
-import brightseam.kernel.StationId;
 import brightseam.planner.Walking;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearExpr;
@@ -19,7 +18,7 @@ final class WalkingOrder {
      * @param firstBefore true where {@code first} is done before {@code second}
      * @param samePerson true where one person does both
      */
-    record Pair(ErrandVariables first, ErrandVariables second, Literal firstBefore, Literal samePerson) {}
+    record Pair(HandsTask first, HandsTask second, Literal firstBefore, Literal samePerson) {}
 
     private final CpModel model;
     private final Walking walking;
@@ -34,26 +33,29 @@ final class WalkingOrder {
         return pairs;
     }
 
-    void state(ErrandVariables first, ErrandVariables second) {
-        boolean sameBasket = first.basket == second.basket;
-        if (longestWay(first, second) == 0 && (sameBasket || longestWay(second, first) == 0)) {
+    /** The first is done before the second in any case. */
+    void inOrder(HandsTask first, HandsTask second) {
+        if (longestWay(first, second) > 0) {
+            walk(first, second, List.of(samePerson(first, second)));
+        }
+    }
+
+    /** Either may be done first. */
+    void inAnyOrder(HandsTask first, HandsTask second) {
+        if (longestWay(first, second) == 0 && longestWay(second, first) == 0) {
             return;
         }
         Literal same = samePerson(first, second);
-        if (sameBasket) {
-            walk(first, second, List.of(same));
-            return;
-        }
         Literal firstBefore = model.newBoolVar("");
         pairs.add(new Pair(first, second, firstBefore, same));
         walk(first, second, List.of(same, firstBefore));
         walk(second, first, List.of(same, firstBefore.not()));
     }
 
-    private Literal samePerson(ErrandVariables first, ErrandVariables second) {
-        if (first.by.size() == 1) {
-            Literal one = first.by.values().iterator().next();
-            Literal other = second.by.values().iterator().next();
+    private Literal samePerson(HandsTask first, HandsTask second) {
+        if (first.by().size() == 1) {
+            Literal one = first.by().values().iterator().next();
+            Literal other = second.by().values().iterator().next();
             if (one.equals(other)) {
                 return one;
             }
@@ -62,14 +64,14 @@ final class WalkingOrder {
             return both;
         }
         Literal same = model.newBoolVar("");
-        for (Map.Entry<BadgeId, Literal> one : first.by.entrySet()) {
-            model.addBoolOr(new Literal[] {one.getValue().not(), second.by.get(one.getKey()).not(), same});
+        for (Map.Entry<BadgeId, Literal> one : first.by().entrySet()) {
+            model.addBoolOr(new Literal[] {one.getValue().not(), second.by().get(one.getKey()).not(), same});
         }
         return same;
     }
 
-    private void walk(ErrandVariables before, ErrandVariables after, List<Literal> where) {
-        LinearExpr between = LinearExpr.newBuilder().add(after.start).addTerm(before.end, -1).build();
+    private void walk(HandsTask before, HandsTask after, List<Literal> where) {
+        LinearExpr between = LinearExpr.newBuilder().add(after.start()).addTerm(before.end(), -1).build();
         int least = ways(before, after).stream().mapToInt(way -> way.seconds).min().orElse(0);
         model.addGreaterOrEqual(between, least).onlyEnforceIf(where.toArray(new Literal[0]));
         for (Way way : ways(before, after)) {
@@ -82,17 +84,15 @@ final class WalkingOrder {
         }
     }
 
-    private int longestWay(ErrandVariables before, ErrandVariables after) {
+    private int longestWay(HandsTask before, HandsTask after) {
         return ways(before, after).stream().mapToInt(way -> way.seconds).max().orElse(0);
     }
 
     private record Way(Literal from, Literal to, int seconds) {}
 
-    private List<Way> ways(ErrandVariables before, ErrandVariables after) {
+    private List<Way> ways(HandsTask before, HandsTask after) {
         List<Way> ways = new ArrayList<>();
-        Map<StationId, Literal> ends = before.basket.places(before.errand.toStage());
-        Map<StationId, Literal> begins = after.basket.places(after.errand.fromStage());
-        ends.forEach((from, here) -> begins.forEach(
+        before.to().forEach((from, here) -> after.from().forEach(
                 (to, there) -> ways.add(new Way(here, there, walking.seconds(from, to)))));
         return ways;
     }
