@@ -118,21 +118,19 @@ final class BasketRules {
 
     /** The shares used in each handling add up to no more than the whole, the margin counted in. */
     private void window(Session session, PartWindow window) {
-        double opened = window.openedByStage().isPresent()
+        long opened = window.openedByStage().isPresent()
                 ? planned.get(window.openedByStage().getAsInt()).endSeconds() : window.openedAtSeconds();
-        double needed = session.startsSeconds() + session.windowMarginSeconds();
-        double used;
-        double rate = window.openSeconds();
+        long needed = (long) session.startsSeconds() + session.windowMarginSeconds();
+        long inTheOpen = needed - opened;
+        long left = window.openSeconds() - inTheOpen;
         if (window.sealedByStage().isPresent()) {
-            double sealed = planned.get(window.sealedByStage().getAsInt()).endSeconds();
-            rate = window.sealedSeconds();
-            used = (sealed - opened) / window.openSeconds() + (needed - sealed) / rate;
-        } else {
-            used = (needed - opened) / rate;
+            long sealed = planned.get(window.sealedByStage().getAsInt()).endSeconds();
+            inTheOpen = sealed - opened;
+            long leftAtSealing = (window.openSeconds() - inTheOpen) * window.sealedSeconds();
+            left = Math.floorDiv(leftAtSealing, window.openSeconds()) - (needed - sealed);
         }
-        if (used > 1 + 1e-12) {
-            found.add(new Violation.WindowRunsOut(
-                    session.kit(), basket.label(), (int) Math.ceil((used - 1) * rate)));
+        if (left < 0) {
+            found.add(new Violation.WindowRunsOut(session.kit(), basket.label(), (int) -left));
         }
     }
 

@@ -3,6 +3,7 @@ package brightseam.planner.shell;
 import brightseam.kernel.StationId;
 import brightseam.planner.Basket;
 import brightseam.planner.Errand;
+import brightseam.planner.Goal;
 import brightseam.planner.LineProblem;
 import brightseam.planner.PartWindow;
 import brightseam.planner.Progress;
@@ -55,6 +56,9 @@ final class BasketVariables {
             transfer(number);
         }
         problem.sessionOf(basket).ifPresent(this::session);
+        if (problem.goal() instanceof Goal.ReadyBy by && problem.mayLeaveOut(basket)) {
+            model.addLessOrEqual(ready(), by.limitSeconds()).onlyEnforceIf(present);
+        }
     }
 
     /** When the basket is ready. */
