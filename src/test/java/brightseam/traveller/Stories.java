@@ -6,6 +6,7 @@ import brightseam.procedure.BinClass;
 import brightseam.procedure.Procedure;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Whole records for those who read them: everything that can happen to a lot, once. */
@@ -86,6 +87,11 @@ public final class Stories {
     private static void refused(Shop shop, String attempt) {
         List<Refusal> why = shop.refusals();
         shop.does(ask -> new TravellerCommand.NoteRefusal(ask.by(Commands.FABRICATOR), attempt, why));
+    }
+
+    /** The records of every lot of a random shift, by label; the same seed gives the same shift. */
+    public static Map<String, List<TravellerEvent>> shift(long seed) {
+        return new RandomShift(seed).run(400).records;
     }
 
     /** The state that {@code events} make. */
