@@ -1,5 +1,6 @@
 package brightseam.procedure;
 
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.Limits;
 import brightseam.kernel.StepId;
 import java.math.BigDecimal;
@@ -74,6 +75,18 @@ public record Draft(
         }
     }
 
+    /** Something that is scanned at a step, as written; it is not changed where nothing else is said. */
+    public record UseDraft(ContactKind kind, String type, Optional<Boolean> change) {
+
+        boolean isChange() {
+            return change.orElse(false);
+        }
+
+        private Use toUse() {
+            return new Use(kind, type, isChange());
+        }
+    }
+
     /** A step as written; lists that are left out are empty. */
     public record StepDraft(
             String id,
@@ -86,6 +99,7 @@ public record Draft(
             List<BinClass> bins,
             Optional<String> gloves,
             List<String> needs,
+            List<UseDraft> uses,
             Optional<HoldDraft> hold,
             Optional<Gap> gap,
             List<ReadingDraft> readings,
@@ -98,6 +112,7 @@ public record Draft(
             cautions = orEmpty(cautions);
             bins = orEmpty(bins);
             needs = orEmpty(needs);
+            uses = orEmpty(uses);
             readings = orEmpty(readings);
             reworkTo = orEmpty(reworkTo);
             sources = orEmpty(sources);
@@ -106,7 +121,8 @@ public record Draft(
         private Step toStep() {
             return new Step(
                     new StepId(id), number, title.strip(), kind, station, instruction.strip(), cautions,
-                    EnumSet.copyOf(bins), gloves, needs, hold.map(HoldDraft::toHold), gap,
+                    EnumSet.copyOf(bins), gloves, needs,
+                    uses.stream().map(UseDraft::toUse).toList(), hold.map(HoldDraft::toHold), gap,
                     readings.stream().map(ReadingDraft::toReading).toList(), signedBy,
                     reworkTo.stream().map(StepId::new).toList(), sources);
         }

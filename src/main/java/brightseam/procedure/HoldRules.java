@@ -56,14 +56,23 @@ final class HoldRules {
     }
 
     static Stream<Breach> aShortGapLeavesNoTimeToRead(Draft draft, Vocabulary vocabulary, StepDraft step, int place) {
-        Optional<Gap> before = place == 0 ? Optional.empty() : draft.steps().get(place - 1).gap();
-        boolean hurried = before.filter(gap -> gap.maximum().compareTo(READING_TIME) <= 0).isPresent();
+        Optional<Gap> before = before(draft, place);
+        boolean hurried = isHurried(draft, place);
         return IntStream.range(0, step.readings().size()).boxed().flatMap(i -> when(
                 hurried && step.readings().get(i).beforeHold().orElse(false),
                 "/steps/" + place + "/readings/" + i + "/before_hold",
                 "a reading before the hold of a step that has to begin within "
                         + before.map(Gap::maximum).map(DurationText::print).orElse(""),
                 "false: it is read after the hold"));
+    }
+
+    /** Whether the step at {@code place} has to begin too soon after the one before for anything but the step itself. */
+    static boolean isHurried(Draft draft, int place) {
+        return before(draft, place).filter(gap -> gap.maximum().compareTo(READING_TIME) <= 0).isPresent();
+    }
+
+    private static Optional<Gap> before(Draft draft, int place) {
+        return place == 0 ? Optional.empty() : draft.steps().get(place - 1).gap();
     }
 
     private static boolean isAcidSoak(Vocabulary vocabulary, StepDraft step) {

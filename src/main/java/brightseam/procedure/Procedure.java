@@ -52,6 +52,16 @@ public record Procedure(
         return steps.stream().map(Step::id).toList();
     }
 
+    /**
+     * What the pieces' surface is like at the step named {@code id}: cleaned from the first step on at which new gloves
+     * are asked for by scan.
+     */
+    public Surface surface(StepId id) {
+        boolean cleaned = steps.subList(0, position(id) + 1).stream().flatMap(step -> step.uses().stream())
+                .anyMatch(Use::change);
+        return cleaned ? Surface.CLEANED : Surface.UNCLEANED;
+    }
+
     /** The position of {@code id} in the route from 0, or -1. */
     public int position(StepId id) {
         return route().indexOf(id);

@@ -42,6 +42,18 @@ public final class ProcedureRules {
             Rule.eachStep("limits-are-possible", ReadingRules::limitsArePossible),
             Rule.eachStep("a-reading-before-a-hold-has-one", ReadingRules::aReadingBeforeAHoldHasOne),
 
+            Rule.eachStep("what-is-used-is-known", UseRules::whatIsUsedIsKnown),
+            Rule.eachStep("a-supply-is-asked-for-once", UseRules::aSupplyIsAskedForOnce),
+            Rule.eachStep("only-gloves-are-changed", UseRules::onlyGlovesAreChanged),
+            Rule.eachStep("the-gloves-scanned-are-worn", UseRules::theGlovesScannedAreWorn),
+            Rule.eachStep("what-touches-cleaned-parts-may", UseRules::whatTouchesCleanedPartsMay),
+            Rule.eachStep("a-wipe-uses-solvent-and-cloth", UseRules::aWipeUsesSolventAndCloth),
+            Rule.eachStep("clean-gloves-are-put-on-new", UseRules::cleanGlovesArePutOnNew),
+            Rule.eachStep("clean-gloves-are-scanned", UseRules::cleanGlovesAreScanned),
+            Rule.eachStep("nothing-is-scanned-in-a-short-gap", UseRules::nothingIsScannedInAShortGap),
+            Rule.eachStep("nothing-is-scanned-for-a-stamp", UseRules::nothingIsScannedForAStamp),
+            Rule.eachStep("a-length-is-read-off-a-gauge", UseRules::aLengthIsReadOffAGauge),
+
             Rule.eachStep("stations-are-known", CitationRules::stationsAreKnown),
             Rule.eachStep("cautions-are-known", CitationRules::cautionsAreKnown),
             Rule.eachStep("gloves-are-known", CitationRules::glovesAreKnown),

@@ -17,7 +17,8 @@ import java.util.Set;
  * @param cautions keys of the shared table of cautions, shown before the start
  * @param bins classes of bin that the pieces may be in while the step is done and when it is signed
  * @param gloves which gloves are put on before the start; empty where none are asked for
- * @param needs what else has to be at hand: consumables, water, tools that may touch titanium
+ * @param needs what else has to be at hand and is not scanned: water, fixtures, papers
+ * @param uses what touches the pieces and is scanned before the start, in the order in which it is asked for
  * @param hold the time that the step must last, where it is timed
  * @param gap the longest time from the end of this step to the start of the next, where it matters
  * @param readings what is measured and written down, in order
@@ -36,6 +37,7 @@ public record Step(
         Set<BinClass> bins,
         Optional<String> gloves,
         List<String> needs,
+        List<Use> uses,
         Optional<Hold> hold,
         Optional<Gap> gap,
         List<ReadingSpec> readings,
@@ -48,6 +50,7 @@ public record Step(
         cautions = List.copyOf(cautions);
         bins = Set.copyOf(bins);
         needs = List.copyOf(needs);
+        uses = List.copyOf(uses);
         readings = List.copyOf(readings);
         reworkTo = List.copyOf(reworkTo);
         sources = List.copyOf(sources);

@@ -1,5 +1,6 @@
 package brightseam.procedure;
 
+import brightseam.kernel.ContactKind;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import java.util.Set;
  * @param units units of readings
  * @param cautions what can hurt, with what to check first
  * @param gloves what hands wear
+ * @param supplies what touches titanium and is scanned, by key; the gloves among it
  * @param keptAway what never comes near titanium
  * @param safetyNotice shown with every caution: local codes, data sheet and licensed practice go first
  */
@@ -21,6 +23,7 @@ public record Vocabulary(
         Map<String, Unit> units,
         Map<String, Caution> cautions,
         Map<String, Glove> gloves,
+        Map<String, SupplyType> supplies,
         List<KeptAway> keptAway,
         String safetyNotice) {
 
@@ -78,6 +81,14 @@ public record Vocabulary(
      * @param wear how they are worn and when they are changed
      */
     public record Glove(String key, String name, boolean cleanSide, String wear) {}
+
+    /**
+     * A type of supply, such as {@code acetone}.
+     *
+     * @param kind what sort of thing it is
+     * @param mayTouch what such a thing may touch at all; one of them may be kept for less
+     */
+    public record SupplyType(String key, String name, ContactKind kind, Set<Surface> mayTouch) {}
 
     /**
      * Something that never comes near titanium.

@@ -31,7 +31,7 @@ public final class Told {
         }
         Vocabulary vocabulary = new Vocabulary(Map.of(),
                 Map.of("degC", new Unit("degC", "°C", "degree Celsius", "temperature", Optional.empty(),
-                        Optional.empty())), Map.of(), Map.of(), List.of(), "Local codes rule.");
+                        Optional.empty())), Map.of(), Map.of(), Map.of(), List.of(), "Local codes rule.");
         Lookups lookups = new Lookups(Map.of(new BadgeId("P-0001"), "Nils Oker"),
                 Optional.of(new HeatDetails("H-9T3381", "9", "tube", "25 x 1.2 mm", "Skerry Metals", "SM-20441",
                         Instant.parse("2031-01-15T08:00:00Z"), Optional.empty())),

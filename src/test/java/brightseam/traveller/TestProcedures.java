@@ -17,6 +17,7 @@ import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
 import brightseam.procedure.StepKind;
+import brightseam.procedure.Use;
 import brightseam.procedure.WindowLimits;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -48,7 +49,7 @@ final class TestProcedures {
     /** {@code step} with other bins, signer and readings. */
     static Step altered(Step step, Set<BinClass> bins, SignedBy signedBy, List<ReadingSpec> readings) {
         return new Step(step.id(), step.number(), step.title(), step.kind(), step.station(), step.instruction(),
-                step.cautions(), bins, step.gloves(), step.needs(), step.hold(), step.gap(), readings, signedBy,
+                step.cautions(), bins, step.gloves(), step.needs(), step.uses(), step.hold(), step.gap(), readings, signedBy,
                 step.reworkTo(), step.sources());
     }
 
@@ -113,6 +114,7 @@ final class TestProcedures {
         private List<String> cautions = List.of();
         private List<StepId> reworkTo = List.of();
         private Optional<String> gloves = Optional.empty();
+        private List<Use> uses = List.of();
         private Optional<Hold> hold = Optional.empty();
         private Optional<Gap> gap = Optional.empty();
         private SignedBy signedBy = SignedBy.FABRICATOR;
@@ -136,6 +138,11 @@ final class TestProcedures {
 
         Draft gloves(String which) {
             gloves = Optional.of(which);
+            return this;
+        }
+
+        Draft uses(Use... what) {
+            uses = List.of(what);
             return this;
         }
 
@@ -173,7 +180,7 @@ final class TestProcedures {
 
         Step step(int number) {
             return new Step(new StepId(id), number, id, kind, station, "as told", cautions, bins, gloves, List.of(),
-                    hold, gap, readings, signedBy, reworkTo, List.of());
+                    uses, hold, gap, readings, signedBy, reworkTo, List.of());
         }
     }
 }

@@ -1,6 +1,8 @@
 package brightseam.procedure.shell;
 
+import brightseam.kernel.ContactKind;
 import brightseam.procedure.Source;
+import brightseam.procedure.Surface;
 import brightseam.procedure.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,8 +10,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads the shared tables of {@code shared/*.yaml}, each checked against its schema. */
 public final class SharedTables {
@@ -19,6 +23,8 @@ public final class SharedTables {
     private record Units(List<Vocabulary.Unit> units) {}
 
     private record Gloves(List<Vocabulary.Glove> gloves) {}
+
+    private record Supplies(List<Vocabulary.SupplyType> supplies) {}
 
     private record KeptAwayTable(List<Vocabulary.KeptAway> keptAway) {}
 
@@ -42,14 +48,23 @@ public final class SharedTables {
      */
     public static Vocabulary read() {
         Cautions cautions = table("cautions", Cautions.class);
+        List<Vocabulary.Glove> gloves = table("gloves", Gloves.class).gloves();
         return new Vocabulary(
                 byKey(table("stations", Stations.class).stations(), Vocabulary.StationClass::key),
                 byKey(table("units", Units.class).units(), Vocabulary.Unit::key),
                 byKey(cautions.cautions().stream().map(row -> caution(row, cautions.sources())).toList(),
                         Vocabulary.Caution::key),
-                byKey(table("gloves", Gloves.class).gloves(), Vocabulary.Glove::key),
+                byKey(gloves, Vocabulary.Glove::key),
+                byKey(Stream.concat(gloves.stream().map(SharedTables::supply),
+                        table("supplies", Supplies.class).supplies().stream()).toList(), Vocabulary.SupplyType::key),
                 table("kept-away", KeptAwayTable.class).keptAway(),
                 cautions.notice().strip());
+    }
+
+    /** Gloves have a table of their own, which says how they are worn. */
+    private static Vocabulary.SupplyType supply(Vocabulary.Glove glove) {
+        return new Vocabulary.SupplyType(glove.key(), glove.name(), ContactKind.GLOVES,
+                glove.cleanSide() ? Set.of(Surface.values()) : Set.of(Surface.UNCLEANED));
     }
 
     private static Vocabulary.Caution caution(CautionRow row, List<Source> sources) {

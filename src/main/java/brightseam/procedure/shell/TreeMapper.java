@@ -1,9 +1,11 @@
 package brightseam.procedure.shell;
 
+import brightseam.kernel.ContactKind;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.DurationText;
 import brightseam.procedure.SignedBy;
 import brightseam.procedure.StepKind;
+import brightseam.procedure.Surface;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.function.Function;
@@ -34,6 +36,9 @@ final class TreeMapper {
         words.addDeserializer(StepKind.class, new WordReader<>(StepKind.class, word -> StepKind.valueOf(name(word))));
         words.addDeserializer(BinClass.class, new WordReader<>(BinClass.class, word -> BinClass.valueOf(name(word))));
         words.addDeserializer(SignedBy.class, new WordReader<>(SignedBy.class, word -> SignedBy.valueOf(name(word))));
+        words.addDeserializer(ContactKind.class,
+                new WordReader<>(ContactKind.class, word -> ContactKind.valueOf(name(word))));
+        words.addDeserializer(Surface.class, new WordReader<>(Surface.class, word -> Surface.valueOf(name(word))));
         return JsonMapper.builder()
                 .addModule(words)
                 .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)

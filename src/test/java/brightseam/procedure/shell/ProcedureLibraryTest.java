@@ -23,6 +23,7 @@ import brightseam.procedure.ProcedureApproved;
 import brightseam.procedure.ProcedureRef;
 import brightseam.procedure.Vocabulary;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -129,6 +130,16 @@ class ProcedureLibraryTest {
     void every_event_is_written_as_approved() {
         ApprovedEvents.check("procedure-events.txt", ProcedureStreams.TYPES, ProcedureStreams.KIND.codec(), List.of(
                 new ProcedureApproved("ROD", "A", "0".repeat(64), "id: ROD\n", ORIGIN)));
+    }
+
+    /** Written before anything was scanned: today's rules would ask for more, and its travellers go on all the same. */
+    @Test
+    void a_revision_that_was_approved_before_anything_was_scanned_is_read_as_it_was() {
+        String before = good.replaceAll("(?m)^ {4}uses:.*\\R(?: {6}- .*\\R)*", "");
+        Procedure restored = new ProcedureLoader(VOCABULARY).restore(before);
+        assertTrue(restored.steps().stream().allMatch(step -> step.uses().isEmpty()));
+        assertInstanceOf(ProcedureLoader.Unsound.class,
+                new ProcedureLoader(VOCABULARY).load("rod.yaml", before.getBytes(StandardCharsets.UTF_8)));
     }
 
     private String revisionB() {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import brightseam.procedure.ReadingSpec;
+import brightseam.procedure.Surface;
 import brightseam.procedure.Vocabulary;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaLocation;
@@ -22,7 +23,7 @@ class SharedTablesTest {
     private static final Vocabulary VOCABULARY = SharedTables.read();
 
     @ParameterizedTest
-    @ValueSource(strings = {"stations", "units", "gloves", "cautions", "kept-away"})
+    @ValueSource(strings = {"stations", "units", "gloves", "supplies", "cautions", "kept-away"})
     void every_row_cites_sources_of_its_own_table_and_every_source_is_cited(String table) throws FaultyText {
         JsonNode root = YamlReader.read(SharedFile.text(table + ".yaml")).root();
         List<String> listed = root.path("sources").valueStream().map(source -> source.path("key").asString()).toList();
@@ -34,7 +35,8 @@ class SharedTablesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"procedure", "source", "stations", "units", "gloves", "cautions", "kept-away", "line"})
+    @ValueSource(strings = {
+        "procedure", "source", "stations", "units", "gloves", "supplies", "cautions", "kept-away", "line"})
     void every_schema_is_one_by_the_draft_it_names(String name) {
         String schema = SharedFile.text("schemas/" + name + ".schema.json");
         String draft = SpecificationVersion.DRAFT_2020_12.getDialectId();
@@ -55,6 +57,12 @@ class SharedTablesTest {
         assertFalse(VOCABULARY.gloves().get("acid-gauntlets").cleanSide());
         assertTrue(VOCABULARY.gloves().get("white-cotton").cleanSide());
         assertTrue(VOCABULARY.gloves().get("clean-nitrile").cleanSide());
+    }
+
+    @Test
+    void every_kind_of_gloves_is_a_supply_that_touches_what_the_gloves_may() {
+        VOCABULARY.gloves().values().forEach(gloves -> assertEquals(gloves.cleanSide(),
+                VOCABULARY.supplies().get(gloves.key()).mayTouch().contains(Surface.CLEANED), gloves.key()));
     }
 
     @Test

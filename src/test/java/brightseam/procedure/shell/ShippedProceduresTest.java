@@ -134,7 +134,7 @@ class ShippedProceduresTest {
     @ValueSource(strings = {"tube.yaml", "machined-fitting.yaml", "filler-wire.yaml"})
     void the_wipe_is_acetone_and_nothing_that_cracks_titanium(String file) throws IOException {
         for (Step step : load(file).steps()) {
-            String said = (step.instruction() + step.needs()).toLowerCase(Locale.ROOT);
+            String said = (step.instruction() + step.needs() + step.uses()).toLowerCase(Locale.ROOT);
             assertFalse(said.contains("methanol") || said.contains("trichlor"), step.title());
             assertTrue(step.kind() != StepKind.WIPE || said.contains("acetone"), step.title());
         }

@@ -156,7 +156,7 @@ final class Lot {
     private static Step step(int number, String id, String title, StepKind kind, Optional<Hold> hold,
             Optional<Gap> gap) {
         return new Step(new StepId(id), number, title, kind, id + "-place", "Do it.", List.of(),
-                Set.of(BinClass.PROCESS_BASKET, BinClass.CLEAN_BIN), Optional.empty(), List.of(), hold, gap, List.of(),
+                Set.of(BinClass.PROCESS_BASKET, BinClass.CLEAN_BIN), Optional.empty(), List.of(), List.of(), hold, gap, List.of(),
                 kind == StepKind.INSPECTION ? SignedBy.INSPECTOR : SignedBy.FABRICATOR, List.of(), List.of());
     }
 }
