@@ -1,9 +1,13 @@
 package brightseam.lineplan.shell;
 
 import brightseam.kernel.KitId;
+import brightseam.kernel.Moment;
+import brightseam.kernel.StationId;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.kit.shell.Kits;
+import brightseam.line.Bath;
 import brightseam.line.Station;
+import brightseam.line.shell.Baths;
 import brightseam.line.shell.Stations;
 import brightseam.lineplan.Layout;
 import brightseam.lineplan.LineLoad;
@@ -11,7 +15,6 @@ import brightseam.lineplan.LineOrders;
 import brightseam.lineplan.LineProblems;
 import brightseam.lineplan.LineSituation;
 import brightseam.lineplan.LineStation;
-import brightseam.lineplan.Place;
 import brightseam.lineplan.Working;
 import brightseam.people.Role;
 import brightseam.people.shell.People;
@@ -24,6 +27,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
@@ -33,16 +37,18 @@ class LineNow {
 
     private final LiveTravellers live;
     private final Stations stations;
+    private final Baths baths;
     private final Kits kits;
     private final People people;
     private final Tablets tablets;
     private final ShopClock clock;
     private final Layout layout;
 
-    LineNow(LiveTravellers live, Stations stations, Kits kits, People people, Tablets tablets, ShopClock clock,
-            @Value("${brightseam.line-layout:}") String layoutFile) {
+    LineNow(LiveTravellers live, Stations stations, Baths baths, Kits kits, People people, Tablets tablets,
+            ShopClock clock, @Value("${brightseam.line-layout:}") String layoutFile) {
         this.live = live;
         this.stations = stations;
+        this.baths = baths;
         this.kits = kits;
         this.people = people;
         this.tablets = tablets;
@@ -53,10 +59,13 @@ class LineNow {
     LineSituation read(LineOrders orders) {
         Map<KitId, Instant> due = new HashMap<>();
         kits.open().forEach(kit -> kit.sessionDue().ifPresent(at -> due.put(kit.id(), at)));
+        Moment now = clock.now();
+        Map<StationId, Bath> filled = baths.all().stream().collect(Collectors.toMap(Bath::station, bath -> bath));
         List<LineLoad.Lot> lots = live.all().stream()
                 .map(card -> new LineLoad.Lot(card.traveller(), card.procedure())).toList();
         return new LineProblems(layout, ZoneId.systemDefault()).read(
-                clock.now(), lots, stations.all().stream().flatMap(one -> station(one).stream()).toList(),
+                now, lots, stations.all().stream().flatMap(one ->
+                        station(one, Optional.ofNullable(filled.get(one.id())), now).stream()).toList(),
                 working(orders), due, orders.aim());
     }
 
@@ -77,8 +86,10 @@ class LineNow {
         return here.isEmpty() ? all.stream().limit(1).toList() : here;
     }
 
-    private Optional<LineStation> station(Station station) {
-        return layout.place(station.stationClass()).map(Place::baskets).map(baskets ->
-                new LineStation(station.id(), station.stationClass(), baskets, station.isOutOfUse()));
+    /** A tank's own record says how many baskets it takes; where its bath is not fit, nothing goes in. */
+    private Optional<LineStation> station(Station station, Optional<Bath> bath, Moment now) {
+        boolean unfit = bath.filter(found -> !found.objections(now).isEmpty()).isPresent();
+        return layout.place(station.stationClass()).map(place -> new LineStation(station.id(), station.stationClass(),
+                bath.map(Bath::basketsAtOnce).orElse(place.baskets()), station.isOutOfUse() || unfit));
     }
 }

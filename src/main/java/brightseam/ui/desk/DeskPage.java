@@ -83,6 +83,9 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         ways.addClassName("desk-ways");
         ways.getElement().setAttribute("aria-label", "Pages");
         ways.add(Links.to("board", "Board"));
+        if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.FABRICATOR)) {
+            ways.add(Links.to("plan", "Plan"));
+        }
         if (desk.holds(Role.LEAD)) {
             ways.add(Links.to("release", "Release"));
         }
