@@ -6,9 +6,9 @@ import brightseam.kernel.BinId;
 import brightseam.kernel.Origin;
 import brightseam.ui.desk.Forms;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.textfield.BigDecimalField;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextField;
+import java.math.BigDecimal;
 
 /** Keys in how much a bin takes. */
 final class CapacityForm extends Div {
@@ -16,8 +16,8 @@ final class CapacityForm extends Div {
     private final TextField bin = Forms.text("Bin", "such as B-0201");
     private final IntegerField travellers = new IntegerField("Travellers at once");
     private final IntegerField pieces = new IntegerField("Pieces at once");
-    private final BigDecimalField area = new BigDecimalField("Area, m²");
-    private final BigDecimalField mass = new BigDecimalField("Mass, kg");
+    private final TextField area = new TextField("Area, m²");
+    private final TextField mass = new TextField("Mass, kg");
 
     /** A form that {@code set} sends; whatever is left empty has no limit. */
     CapacityForm(Runnable set) {
@@ -31,8 +31,8 @@ final class CapacityForm extends Div {
         bin.setValue(id.value());
         travellers.setValue(now.travellers().orElse(null));
         pieces.setValue(now.pieces().orElse(null));
-        area.setValue(now.areaSquareMetres().orElse(null));
-        mass.setValue(now.massKilograms().orElse(null));
+        area.setValue(now.areaSquareMetres().map(BigDecimal::toPlainString).orElse(""));
+        mass.setValue(now.massKilograms().map(BigDecimal::toPlainString).orElse(""));
         travellers.focus();
     }
 
@@ -43,7 +43,8 @@ final class CapacityForm extends Div {
      */
     BinCommand command(Origin origin) {
         return new BinCommand.SetCapacity(new BinId(bin.getValue().strip()), new Capacity(
-                travellers.getOptionalValue(), pieces.getOptionalValue(), area.getOptionalValue(),
-                mass.getOptionalValue()), origin);
+                travellers.getOptionalValue(), pieces.getOptionalValue(),
+                KeyedNumber.readIfAny("area in m²", area.getValue()),
+                KeyedNumber.readIfAny("mass in kg", mass.getValue())), origin);
     }
 }

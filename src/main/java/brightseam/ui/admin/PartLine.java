@@ -5,6 +5,7 @@ import brightseam.kit.Kit;
 import brightseam.kit.KitLine;
 import brightseam.part.Part;
 import brightseam.words.Words;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -55,6 +56,6 @@ record PartLine(String number, String description, Optional<Part> part) {
     }
 
     private static String centimetres(double squareMetres) {
-        return Math.round(1e4 * squareMetres) + " cm²";
+        return Words.quantity(BigDecimal.valueOf(Math.round(1e4 * squareMetres)), "cm²");
     }
 }

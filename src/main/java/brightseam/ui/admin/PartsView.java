@@ -11,6 +11,7 @@ import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
+import brightseam.words.Words;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeButton;
@@ -90,12 +91,22 @@ class PartsView extends DeskPage {
     }
 
     private Component action(PartLine line) {
-        NativeButton choose = Forms.button(line.part().isPresent() ? "Change" : "Give shape …", () -> {
-            number.setValue(line.number());
-            kind.focus();
-        });
+        NativeButton choose = Forms.button(line.part().isPresent() ? "Change" : "Give", () -> choose(line));
         choose.getElement().setAttribute("aria-label", choose.getText() + " " + line.number());
         return choose;
+    }
+
+    /** Fills the form with what is known of the part. */
+    private void choose(PartLine line) {
+        number.setValue(line.number());
+        measures.values().forEach(TextField::clear);
+        weight.clear();
+        line.part().ifPresent(part -> {
+            kind.setValue(ShapeEntry.of(part.shape()));
+            ShapeEntry.texts(part.shape()).forEach((field, text) -> measures.get(field).setValue(text));
+            part.weighedGrams().ifPresent(grams -> weight.setValue(Words.plain(grams)));
+        });
+        kind.focus();
     }
 
     private List<PartLine> lines() {

@@ -3,10 +3,12 @@ package brightseam.ui.admin;
 import brightseam.bath.Bore;
 import brightseam.bath.Shape;
 import brightseam.words.Words;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Shapes as people key them in and read them: which measures a kind of shape has, and in which units. */
 enum ShapeEntry {
@@ -38,8 +40,6 @@ enum ShapeEntry {
         }
     }
 
-    private static final Pattern NUMBER = Pattern.compile("[0-9]{1,8}(\\.[0-9]{1,6})?");
-
     private final String label;
     private final List<Field> fields;
 
@@ -63,7 +63,8 @@ enum ShapeEntry {
      */
     Shape shape(Map<Field, String> texts) {
         double[] of = fields.stream()
-                .mapToDouble(field -> number(field.label(), texts.getOrDefault(field, ""))).toArray();
+                .mapToDouble(field -> KeyedNumber.read(field.label(), texts.getOrDefault(field, "")).doubleValue())
+                .toArray();
         return switch (this) {
             case TUBE -> new Shape.Tube(of[0], of[1], of[2], Bore.VENTED);
             case CLOSED_TUBE -> new Shape.Tube(of[0], of[1], of[2], Bore.CLOSED);
@@ -73,33 +74,61 @@ enum ShapeEntry {
         };
     }
 
+    /** Which of these makes {@code shape}. */
+    static ShapeEntry of(Shape shape) {
+        return switch (shape) {
+            case Shape.Tube tube -> tube.bore() == Bore.VENTED ? TUBE : CLOSED_TUBE;
+            case Shape.Bar ignored -> BAR;
+            case Shape.Plate ignored -> PLATE;
+            case Shape.Fitting ignored -> FITTING;
+        };
+    }
+
+    /** What to key in for {@code shape}: the inverse of {@link #shape}. */
+    static Map<Field, String> texts(Shape shape) {
+        List<Field> fields = of(shape).fields();
+        double[] measures = switch (shape) {
+            case Shape.Tube tube -> new double[] {
+                tube.outsideDiameterMillimetres(), tube.wallMillimetres(), tube.lengthMillimetres()
+            };
+            case Shape.Bar bar -> new double[] {bar.diameterMillimetres(), bar.lengthMillimetres()};
+            case Shape.Plate plate -> new double[] {
+                plate.lengthMillimetres(), plate.widthMillimetres(), plate.thicknessMillimetres()
+            };
+            case Shape.Fitting fitting -> new double[] {
+                fitting.outsideAreaSquareCentimetres(), fitting.insideAreaSquareCentimetres(),
+                fitting.volumeCubicCentimetres()
+            };
+        };
+        return IntStream.range(0, measures.length).boxed()
+                .collect(Collectors.toMap(fields::get, place -> plain(measures[place])));
+    }
+
     /** The weight in {@code text}; empty for an empty text. */
     static Optional<Double> weight(String text) {
-        return text.isBlank() ? Optional.empty() : Optional.of(number("weight of one piece, g", text));
+        return KeyedNumber.readIfAny("weight of one piece, g", text).map(BigDecimal::doubleValue);
     }
 
     /** {@code tube 38.1 x 1.65 mm, 900 mm long, open}. */
     static String words(Shape shape) {
         return switch (shape) {
             case Shape.Tube tube -> "tube " + plain(tube.outsideDiameterMillimetres()) + " x "
-                    + plain(tube.wallMillimetres()) + " mm, " + plain(tube.lengthMillimetres()) + " mm long, "
+                    + with(tube.wallMillimetres(), "mm") + ", " + with(tube.lengthMillimetres(), "mm") + " long, "
                     + (tube.bore() == Bore.VENTED ? "open" : "closed");
-            case Shape.Bar bar -> "bar " + plain(bar.diameterMillimetres()) + " mm, "
-                    + plain(bar.lengthMillimetres()) + " mm long";
+            case Shape.Bar bar -> "bar " + with(bar.diameterMillimetres(), "mm") + ", "
+                    + with(bar.lengthMillimetres(), "mm") + " long";
             case Shape.Plate plate -> "plate " + plain(plate.lengthMillimetres()) + " x "
-                    + plain(plate.widthMillimetres()) + " x " + plain(plate.thicknessMillimetres()) + " mm";
-            case Shape.Fitting fitting -> "fitting, " + plain(fitting.volumeCubicCentimetres()) + " cm³ by its drawing";
+                    + plain(plate.widthMillimetres()) + " x " + with(plate.thicknessMillimetres(), "mm");
+            case Shape.Fitting fitting ->
+                "fitting, " + with(fitting.volumeCubicCentimetres(), "cm³") + " by its drawing";
         };
-    }
-
-    private static double number(String what, String text) {
-        if (!NUMBER.matcher(text.strip()).matches()) {
-            throw new IllegalArgumentException(what + ": a number such as 38.1, with a point");
-        }
-        return Double.parseDouble(text.strip());
     }
 
     private static String plain(double measure) {
         return Words.plain(measure);
+    }
+
+    private static String with(double measure, String unit) {
+        return Words.quantity(BigDecimal.valueOf(measure).stripTrailingZeros(), unit);
     }
 }

@@ -34,6 +34,15 @@ class PartsOnPaperTest {
     }
 
     @Test
+    void what_a_shape_is_keyed_in_with_makes_it_again() {
+        List<Shape> shapes = List.of(new Shape.Tube(38.1, 1.65, 900, Bore.VENTED),
+                new Shape.Tube(25.4, 1.25, 60, Bore.CLOSED), new Shape.Bar(1.6, 914), new Shape.Plate(120, 60, 3.2),
+                new Shape.Fitting(210, 64.5, 128));
+        assertThat(shapes).allSatisfy(shape ->
+                assertThat(ShapeEntry.of(shape).shape(ShapeEntry.texts(shape))).isEqualTo(shape));
+    }
+
+    @Test
     void what_is_no_number_is_told_by_the_name_of_its_field() {
         for (String wrong : List.of("", "38,1", "-3", "1e9", "NaN", "38.1 mm")) {
             assertThatThrownBy(() -> ShapeEntry.BAR.shape(Map.of(Field.DIAMETER, wrong, Field.LENGTH, "1")))
@@ -47,10 +56,10 @@ class PartsOnPaperTest {
     @Test
     void shapes_are_told_with_their_units() {
         assertThat(ShapeEntry.words(new Shape.Tube(38.1, 1.65, 900, Bore.VENTED)))
-                .isEqualTo("tube 38.1 x 1.65 mm, 900 mm long, open");
-        assertThat(ShapeEntry.words(new Shape.Bar(1.6, 914))).isEqualTo("bar 1.6 mm, 914 mm long");
-        assertThat(ShapeEntry.words(new Shape.Plate(120, 60, 3.2))).isEqualTo("plate 120 x 60 x 3.2 mm");
-        assertThat(ShapeEntry.words(new Shape.Fitting(210, 64, 128))).isEqualTo("fitting, 128 cm³ by its drawing");
+                .isEqualTo("tube 38.1 x 1.65\u00a0mm, 900\u00a0mm long, open");
+        assertThat(ShapeEntry.words(new Shape.Bar(1.6, 914))).isEqualTo("bar 1.6\u00a0mm, 914\u00a0mm long");
+        assertThat(ShapeEntry.words(new Shape.Plate(120, 60, 3.2))).isEqualTo("plate 120 x 60 x 3.2\u00a0mm");
+        assertThat(ShapeEntry.words(new Shape.Fitting(210, 64, 128))).isEqualTo("fitting, 128\u00a0cm³ by its drawing");
     }
 
     @Test
@@ -63,10 +72,10 @@ class PartsOnPaperTest {
         assertThat(lines).extracting(PartLine::number).containsExactly("LF-102", "LF-090", "LF-101");
         assertThat(lines).extracting(PartLine::description).containsExactly("Lower leg", "", "Upper leg");
         assertThat(lines).extracting(PartLine::shape).containsExactly(
-                "NO SHAPE YET", "bar 20 mm, 100 mm long", "tube 38.1 x 1.65 mm, 900 mm long, open");
+                "NO SHAPE YET", "bar 20\u00a0mm, 100\u00a0mm long", "tube 38.1 x 1.65\u00a0mm, 900\u00a0mm long, open");
         assertThat(lines).extracting(PartLine::mass).containsExactly("", "140 g weighed", "762 g in grade 9");
         assertThat(lines).extracting(PartLine::area)
-                .containsExactly("", "69 cm² outside", "1081 cm² outside, 984 cm² inside");
+                .containsExactly("", "69\u00a0cm² outside", "1081\u00a0cm² outside, 984\u00a0cm² inside");
     }
 
     @Test

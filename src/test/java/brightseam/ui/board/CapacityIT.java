@@ -94,15 +94,17 @@ class CapacityIT {
     }
 
     private static void giveTheShapes() {
-        bram.open("/shop/parts").shows("NO SHAPE YET").look("parts-without").press("Give shape … CAP-01");
+        bram.open("/shop/parts").shows("NO SHAPE YET").look("parts-without").press("Give CAP-01");
         bram.fill("Outside diameter, mm", "38.1").fill("Wall, mm", "20").fill("Length, mm", "520").press("Give shape")
                 .hears("Check the form").look("parts-refused");
         bram.fill("Wall, mm", "1.65").fill("Weight of one piece, g", "0.44").press("Give shape")
                 .hears("Weight and shape");
         bram.fill("Weight of one piece, g", "436").press("Give shape").hears("Shape given")
-                .shows("tube 38.1 x 1.65 mm, 520 mm long, open");
-        bram.press("Give shape … CAP-02").fill("Outside diameter, mm", "38.1").fill("Wall, mm", "1.65")
-                .fill("Length, mm", "780").press("Give shape").hears("Shape given").look("parts");
+                .shows("tube 38.1 x 1.65\u00a0mm, 520\u00a0mm long, open");
+        bram.press("Give CAP-02").fill("Outside diameter, mm", "38.1").fill("Wall, mm", "1.65")
+                .fill("Length, mm", "780").press("Give shape").hears("CAP-02: tube").press("Change HDF-3100-10");
+        assertThat(bram.page().getByLabel("Volume of metal, cm³").inputValue()).isEqualTo("128");
+        bram.look("parts");
         assertThat(shop.bean(Parts.class).massKilograms("CAP-01", 3, "9")).contains(3 * 0.436);
     }
 
