@@ -2,6 +2,7 @@ package brightseam.lineplan;
 
 import brightseam.kernel.Moment;
 import brightseam.kernel.TravellerId;
+import brightseam.planner.Goal;
 import brightseam.planner.LineProblem;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,11 @@ public record LineSituation(
         loads = List.copyOf(loads);
         upstream = List.copyOf(upstream);
         withoutStation = List.copyOf(withoutStation);
+    }
+
+    /** The same line with the sessions left aside, to be ready as soon as it can be. */
+    public LineProblem withoutSessions() {
+        return problem.withSessions(List.of()).withGoal(new Goal.Soonest());
     }
 
     /** The load under {@code label}. */

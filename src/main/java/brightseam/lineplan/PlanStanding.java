@@ -16,15 +16,22 @@ import java.util.Optional;
  *
  * @param situation how the line stood
  * @param answer what came of planning
+ * @param instead where the sessions left no plan: what to go by meanwhile, sessions left aside
  */
-public record PlanStanding(LineSituation situation, Answer answer) {
+public record PlanStanding(LineSituation situation, Answer answer, Optional<Answer.Planned> instead) {
 
     /** How late something planned may be before the plan is made anew. */
     private static final Duration LATE = Duration.ofSeconds(15);
 
-    /** The plan, where there is one. */
+    /** What came of planning, with nothing instead. */
+    public PlanStanding(LineSituation situation, Answer answer) {
+        this(situation, answer, Optional.empty());
+    }
+
+    /** The plan to go by, where there is one. */
     public Optional<Plan> plan() {
-        return answer instanceof Answer.Planned planned ? Optional.of(planned.plan()) : Optional.empty();
+        return answer instanceof Answer.Planned planned ? Optional.of(planned.plan())
+                : instead.map(Answer.Planned::plan);
     }
 
     /** The moment that second {@code seconds} of the plan is. */

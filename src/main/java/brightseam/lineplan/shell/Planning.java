@@ -139,7 +139,16 @@ class Planning implements DisposableBean {
     }
 
     PlanStanding solve(LineSituation now, Optional<Plan> previous, Consumer<Answer.Planned> better) {
-        return new PlanStanding(now, new PlanSolver(settings).solve(now.problem(), previous, better));
+        Answer answer = new PlanSolver(settings).solve(now.problem(), previous, better);
+        boolean sessionsStandInTheWay = !(answer instanceof Answer.Planned) && !now.problem().sessions().isEmpty();
+        Optional<Answer.Planned> instead = sessionsStandInTheWay
+                ? planned(new PlanSolver(settings).solve(now.withoutSessions(), previous, ignored -> { }))
+                : Optional.empty();
+        return new PlanStanding(now, answer, instead);
+    }
+
+    private static Optional<Answer.Planned> planned(Answer answer) {
+        return answer instanceof Answer.Planned planned ? Optional.of(planned) : Optional.empty();
     }
 
     private void tell() {

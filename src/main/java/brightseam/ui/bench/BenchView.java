@@ -1,6 +1,7 @@
 package brightseam.ui.bench;
 
 import brightseam.kernel.LabelEntry;
+import brightseam.lineplan.shell.LinePlan;
 import brightseam.people.shell.SignIn;
 import brightseam.people.shell.SignedInPerson;
 import brightseam.traveller.shell.Actor;
@@ -12,6 +13,7 @@ import brightseam.ui.parts.Changes;
 import brightseam.ui.parts.ScanInput;
 import brightseam.ui.parts.Scanned;
 import brightseam.ui.parts.ScreenFrame;
+import brightseam.ui.plan.NextByPlan;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
@@ -38,7 +40,7 @@ class BenchView extends Composite<ScreenFrame> implements Bench.Touched {
     private final BenchScans scans;
     private final BenchScreen screen;
 
-    BenchView(BenchServices services, SignIn signIn, Frames frames, Changes changes) {
+    BenchView(BenchServices services, SignIn signIn, Frames frames, Changes changes, LinePlan plans) {
         this.services = services;
         this.signIn = signIn;
         this.frames = frames;
@@ -50,7 +52,7 @@ class BenchView extends Composite<ScreenFrame> implements Bench.Touched {
         screen = new BenchScreen(services, new Bench(model, deeds, this), actor);
         ScanInput input = frames.scans();
         input.addScanListener(this::scanned);
-        Div page = new Div(screen, input);
+        Div page = new Div(screen, new NextByPlan(plans, services.clock(), actor.badge()), input);
         page.addClassName("bench");
         getContent().add(page);
         changes.follow(this, streams -> stored());

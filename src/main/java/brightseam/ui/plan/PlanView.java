@@ -133,6 +133,13 @@ class PlanView extends DeskPage {
             case Answer.Impossible impossible -> impossible(impossible, words);
             case Answer.Undecided undecided -> nextBody.add(empty("Go by the board and the holds until there is one."));
         }
+        if (standing.get().instead().isPresent()) {
+            nextBody.add(Forms.note("Meanwhile, sessions left aside, everything as soon as it can be:"));
+            planned(standing.get(), words);
+        }
+        if (standing.get().plan().isEmpty()) {
+            pictureBody.add(Forms.note("No plan to draw."));
+        }
         outside(standing.get());
     }
 
@@ -160,7 +167,6 @@ class PlanView extends DeskPage {
         words.conflict(impossible.conflict()).forEach(line -> list.add(new ListItem(line)));
         none.add(list, new Paragraph("What is in a bath comes out by its own clock all the same."));
         nextBody.add(none);
-        pictureBody.add(Forms.note("No plan to draw."));
     }
 
     private void outside(PlanStanding standing) {
