@@ -6,6 +6,7 @@ import brightseam.line.shell.Stations;
 import brightseam.material.shell.Heats;
 import brightseam.people.shell.People;
 import brightseam.scan.Label;
+import brightseam.supply.shell.Supplies;
 import brightseam.traveller.shell.LiveTravellers;
 import brightseam.ui.desk.LabelTexts;
 import java.util.LinkedHashMap;
@@ -24,14 +25,17 @@ final class DemoLabels {
     private final Stations stations;
     private final Heats heats;
     private final Kits kits;
+    private final Supplies supplies;
     private final LiveTravellers travellers;
 
-    DemoLabels(People people, Bins bins, Stations stations, Heats heats, Kits kits, LiveTravellers travellers) {
+    DemoLabels(People people, Bins bins, Stations stations, Heats heats, Kits kits, Supplies supplies,
+            LiveTravellers travellers) {
         this.people = people;
         this.bins = bins;
         this.stations = stations;
         this.heats = heats;
         this.kits = kits;
+        this.supplies = supplies;
         this.travellers = travellers;
     }
 
@@ -43,6 +47,8 @@ final class DemoLabels {
         groups.put("Stations", stations.all().stream().map(station -> LabelTexts.of(station, true)).toList());
         groups.put("Bins", bins.all().stream().filter(bin -> !bin.retired())
                 .map(bin -> LabelTexts.of(bin, true)).toList());
+        groups.put("Supplies", supplies.all().stream().filter(supply -> supply.standing().isUsable())
+                .map(supply -> LabelTexts.of(supply, true)).toList());
         groups.put("Heats", heats.all().stream().map(heat -> LabelTexts.of(heat, true)).toList());
         groups.put("Kits", kits.open().stream().map(kit -> LabelTexts.of(kit, true)).toList());
         return groups;

@@ -45,15 +45,17 @@ final class Hands {
     private final InspectorActions inspections;
     private final Stations stations;
     private final Shelf shelf;
+    private final Cupboard cupboard;
     private final Crew crew;
     private final RandomGenerator chance = RandomGeneratorFactory.of("L64X128MixRandom").create(4471);
 
     Hands(TravellerActions actions, InspectorActions inspections, Stations stations, Shelf shelf,
-            Crew crew) {
+            Cupboard cupboard, Crew crew) {
         this.actions = actions;
         this.inspections = inspections;
         this.stations = stations;
         this.shelf = shelf;
+        this.cupboard = cupboard;
         this.crew = crew;
     }
 
@@ -153,7 +155,7 @@ final class Hands {
         Optional<StationId> station = stations.all().stream()
                 .filter(found -> found.stationClass().equals(step.station()) && !found.isOutOfUse())
                 .map(Station::id).findFirst();
-        Crew.done(actions.startStep(me(), ids(load), step.id(), station, true, true));
+        Crew.done(actions.startStep(me(), ids(load), step.id(), station, true, true, cupboard.take(step, load)));
     }
 
     private void read(Step step, ReadingSpec spec, List<Card> load) {

@@ -19,6 +19,9 @@ public sealed interface Incident {
     /** Something other than clean gloves touched the pieces. */
     record Touched(Moment at, Who by, String what) implements Incident {}
 
+    /** The gloves touched something else and came off; the pieces were not touched with them since. */
+    record GlovesSpent(Moment at, Who by, String what) implements Incident {}
+
     /** Pieces left this lot and go on as {@code child}. */
     record PiecesLeft(Moment at, Who by, TravellerId child, List<Integer> pieces, String reason, Mark mark)
             implements Incident {}

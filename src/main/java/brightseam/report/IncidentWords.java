@@ -11,6 +11,7 @@ public final class IncidentWords {
             case Incident.Returned e -> "Returned to step " + e.step() + ": " + e.reason() + ". Superseded: "
                     + (e.superseded().isEmpty() ? "nothing" : String.join(", ", e.superseded())) + ".";
             case Incident.Touched e -> "Touched: " + e.what() + ".";
+            case Incident.GlovesSpent e -> "Gloves changed, they had touched: " + e.what() + ".";
             case Incident.PiecesLeft e -> capital(Phrases.pieces(e.pieces())) + " set apart as " + e.child() + ": "
                     + e.reason() + ". " + e.mark().name() + " (" + e.mark().badge() + "), "
                     + Phrases.factors(e.mark().factors()) + ".";

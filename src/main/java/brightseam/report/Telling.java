@@ -65,6 +65,7 @@ final class Telling {
             case WindowOpened e -> { }
             case WindowEnded e -> { }
             case TouchReported e -> trouble.touched(e);
+            case GlovesSpent e -> trouble.glovesSpent(e);
             case NonconformanceOpened e -> trouble.opened(e);
             case Dispositioned e -> trouble.decided(e);
             case ReturnedToStep e -> {

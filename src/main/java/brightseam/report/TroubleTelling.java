@@ -6,6 +6,7 @@ import brightseam.procedure.Step;
 import brightseam.report.Finding.Decided;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.TravellerEvent.AttemptRefused;
+import brightseam.traveller.TravellerEvent.GlovesSpent;
 import brightseam.traveller.TravellerEvent.Dispositioned;
 import brightseam.traveller.TravellerEvent.NonconformanceOpened;
 import brightseam.traveller.TravellerEvent.PiecesScrapped;
@@ -59,6 +60,10 @@ final class TroubleTelling {
                 .orElse(finding));
         incidents.add(new Incident.Returned(e.at(), lookups.who(e.by()), to, e.reason(),
                 e.superseded().stream().map(step -> StepPage.label(procedure.step(step))).toList()));
+    }
+
+    void glovesSpent(GlovesSpent e) {
+        incidents.add(new Incident.GlovesSpent(e.at(), lookups.who(e.by()), e.what()));
     }
 
     void touched(TouchReported e) {

@@ -1,5 +1,6 @@
 package brightseam.traveller;
 
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
@@ -34,6 +35,7 @@ final class Evolution {
     private List<Nonconformance> nonconformances;
     private Phase phase;
     private Optional<StepId> passedInBy;
+    private boolean glovesSpent;
 
     private Evolution(Traveller from, TravellerId id) {
         this.id = id;
@@ -52,6 +54,7 @@ final class Evolution {
         this.nonconformances = new ArrayList<>(from.nonconformances());
         this.phase = from.phase();
         this.passedInBy = from.passedInBy();
+        this.glovesSpent = from.glovesSpent();
     }
 
     static Traveller evolve(Optional<Traveller> state, TravellerEvent event) {
@@ -70,7 +73,7 @@ final class Evolution {
     private static Traveller released(Released e) {
         return new Traveller(e.traveller(), Optional.empty(), e.kit(), e.part(), List.copyOf(e.pieces()), e.heat(),
                 e.procedure(), List.copyOf(e.route()), e.at(), Map.of(), List.of(), Optional.empty(),
-                new Window.NotOpen(), List.of(), Phase.ACTIVE, Optional.empty());
+                new Window.NotOpen(), List.of(), Phase.ACTIVE, Optional.empty(), false);
     }
 
     private static Traveller setApart(SetApart e) {
@@ -93,7 +96,8 @@ final class Evolution {
             case BinClosed e -> placement.ifPresent(where -> place(where.withClosed(true), e.at()));
             case BinOpened e -> placement.ifPresent(where -> place(where.withClosed(false), e.at()));
             case StepStarted e -> runs.put(e.step(), StepRun.started(e.step(), passOf(e.step()), e));
-            case ContactMade e -> { }
+            case ContactMade e -> glovesSpent &= e.contacts().stream()
+                    .noneMatch(contact -> contact.kind() == ContactKind.GLOVES);
             case HoldBegun e -> run(e.step(), run -> run.holdBegun(e.at()));
             case HoldEnded e -> run(e.step(), run -> run.holdEnded(e.at()));
             case ReadingTaken e -> run(e.step(), run -> run.reading(new Reading(e.reading(), e.value(), e.inLimits(),
@@ -103,7 +107,8 @@ final class Evolution {
             case StepStamped e -> run(e.step(), run -> run.signed(e.at(), e.signature()));
             case WindowOpened e -> window = Window.Open.at(e.at(), e.limits(), handling());
             case WindowEnded e -> window = new Window.Ended(e.at(), e.why());
-            case TouchReported e -> { }
+            case TouchReported e -> glovesSpent = true;
+            case GlovesSpent e -> glovesSpent = true;
             case NonconformanceOpened e -> nonconformances.add(new Nonconformance(e.number(), e.cause(), e.step(),
                     e.pass(), List.copyOf(e.pieces()), e.text(), e.at(), Optional.empty()));
             case Dispositioned e -> nonconformances.replaceAll(nc -> nc.number() == e.number()
@@ -182,6 +187,6 @@ final class Evolution {
     private Traveller done() {
         return new Traveller(id, parent, kit, part, pieces, heat, procedure, route, releasedAt,
                 Collections.unmodifiableMap(runs), Collections.unmodifiableList(superseded), placement, window,
-                List.copyOf(nonconformances), phase, passedInBy);
+                List.copyOf(nonconformances), phase, passedInBy, glovesSpent);
     }
 }

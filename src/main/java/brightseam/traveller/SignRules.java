@@ -47,6 +47,7 @@ final class SignRules {
                         () -> new TravellerRefusal.SignedByAnother(step.id(), step.signedBy()))
                 .refuseIf(!step.isInspectionPoint() && !c.signer().has(role),
                         () -> new TravellerRefusal.RoleMissing(c.signer().badge(), List.of(role)))
+                .refuseFor(new GloveRules(traveller, procedure).against(step))
                 .refuseAll(c.objections())
                 .refuseAll(binObjections(step, c.origin().at()))
                 .acceptWith(() -> signed(step, c));

@@ -51,8 +51,15 @@ final class StepRules {
                         () -> new TravellerRefusal.CautionsNotRead(step.id()))
                 .refuseIf(step.gloves().isPresent() && !c.glovesOn(),
                         () -> new TravellerRefusal.GlovesNotOn(step.id(), step.gloves().orElseThrow()))
+                .refuseAll(notScanned(step, c))
                 .refuseAll(c.objections())
                 .acceptWith(() -> started(step, c));
+    }
+
+    private List<TravellerRefusal> notScanned(Step step, StartStep c) {
+        return Uses.missing(Uses.asked(traveller, procedure, step), c.touching()).stream()
+                .<TravellerRefusal>map(use -> new TravellerRefusal.ContactNotScanned(step.id(), use.kind(), use.type()))
+                .toList();
     }
 
     private static List<TravellerEvent> started(Step step, StartStep c) {

@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param nonconformances all of them, by number
  * @param phase where it is in its life
  * @param passedInBy the step that passed the pieces in, while that counts
+ * @param glovesSpent whether the gloves touched something else and no new ones were scanned since
  */
 public record Traveller(
         TravellerId id,
@@ -47,7 +48,8 @@ public record Traveller(
         Window window,
         List<Nonconformance> nonconformances,
         Phase phase,
-        Optional<StepId> passedInBy) {
+        Optional<StepId> passedInBy,
+        boolean glovesSpent) {
 
     /** The state that {@code events} make; empty where there are none. */
     public static Optional<Traveller> fold(Collection<? extends TravellerEvent> events) {

@@ -83,6 +83,12 @@ public sealed interface TravellerCommand {
     /** Say that something other than clean gloves touched the pieces. */
     record ReportTouch(Origin origin, String what) implements TravellerCommand {}
 
+    /** Say that the gloves touched something else, and that they have not touched the pieces since. */
+    record ReportGlovesSpent(Origin origin, String what) implements TravellerCommand {}
+
+    /** Put on new gloves in the middle of a step; {@code objections} by the rules of supplies. */
+    record ChangeGloves(Origin origin, Contact gloves, List<Refusal> objections) implements TravellerCommand {}
+
     /** Say that something is wrong with some of the pieces. */
     record ReportNonconformance(Origin origin, List<Integer> pieces, String text) implements TravellerCommand {}
 

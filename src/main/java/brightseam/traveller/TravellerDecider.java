@@ -62,6 +62,7 @@ public final class TravellerDecider {
         ReadingRules readings = new ReadingRules(now, procedure);
         SignRules signing = new SignRules(now, procedure);
         BinRules bins = new BinRules(now, procedure);
+        GloveRules gloves = new GloveRules(now, procedure);
         QuarantineRules quarantine = new QuarantineRules(now, procedure);
         return switch (command) {
             case Release c -> throw new IllegalStateException("decided before");
@@ -78,6 +79,8 @@ public final class TravellerDecider {
             case StampStep c -> signing.stamp(c);
             case RejectStep c -> signing.reject(c);
             case ReportTouch c -> quarantine.touch(c);
+            case ReportGlovesSpent c -> gloves.spent(c);
+            case ChangeGloves c -> gloves.change(c);
             case ReportNonconformance c -> quarantine.report(c);
             case MarkSuspect c -> quarantine.markSuspect(c);
             case Decide c -> quarantine.decide(c);

@@ -89,6 +89,9 @@ public sealed interface TravellerEvent {
     /** Something other than clean gloves touched the pieces. */
     record TouchReported(Origin origin, String what) implements TravellerEvent {}
 
+    /** The gloves touched something else, the pieces were not touched with them since: new ones come on. */
+    record GlovesSpent(Origin origin, String what) implements TravellerEvent {}
+
     /** A limit was broken or something found wanting: quarantine. */
     record NonconformanceOpened(Origin origin, int number, Nonconformance.Cause cause, StepId step, int pass,
             List<Integer> pieces, String text, Optional<Signature> signature) implements TravellerEvent {}

@@ -2,6 +2,7 @@ package brightseam.traveller;
 
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Refusal;
@@ -126,6 +127,16 @@ public sealed interface TravellerRefusal extends Refusal {
     /** The gloves were not confirmed. */
     record GlovesNotOn(StepId step, String gloves) implements TravellerRefusal {
         @Override public String code() { return "gloves-not-on"; }
+    }
+
+    /** Something that touches the pieces at the step was not scanned. */
+    record ContactNotScanned(StepId step, ContactKind kind, String type) implements TravellerRefusal {
+        @Override public String code() { return "contact-not-scanned"; }
+    }
+
+    /** No cleaned pieces are being handled, so no gloves have to be changed. */
+    record NoCleanGlovesOn(TravellerId traveller) implements TravellerRefusal {
+        @Override public String code() { return "no-clean-gloves-on"; }
     }
 
     /** The step has no hold. */

@@ -66,7 +66,8 @@ class RoutesAndRolesTest {
                 entry("shop/people/:badge", "ADMINISTRATOR"),
                 entry("shop/procedures", OFFICE),
                 entry("shop/procedures/:id", OFFICE),
-                entry("shop/stations", OFFICE));
+                entry("shop/stations", OFFICE),
+                entry("shop/supplies", OFFICE));
     }
 
     /** {@code Security} says who may ask: anybody for /alive, known tablets for frames; prints ask for roles. */

@@ -15,6 +15,8 @@ import brightseam.people.PersonCommand;
 import brightseam.people.Role;
 import brightseam.people.shell.People;
 import brightseam.procedure.BinClass;
+import brightseam.procedure.Vocabulary;
+import brightseam.supply.shell.Supplies;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.Window;
@@ -23,6 +25,7 @@ import brightseam.traveller.shell.LiveTravellers;
 import brightseam.traveller.shell.RecordedEvent;
 import brightseam.traveller.shell.Travellers;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -86,6 +89,17 @@ final class Shift implements AutoCloseable {
                         .filter(bin -> bin.binClass() == entry.getValue() && bin.inside().isEmpty() && !bin.closed()
                                 && bin.fitness() == Fitness.FIT)
                         .map(bin -> bin.id().value()).reduce((one, later) -> later).orElseThrow()));
+    }
+
+    /** Something fit of each type of supply, by what the card calls the type. */
+    Map<String, String> supplies() {
+        Map<String, Vocabulary.SupplyType> types = server.bean(Vocabulary.class).supplies();
+        LocalDate today = Supplies.day(server.bean(DemoClock.class).now());
+        return server.bean(Supplies.class).all().stream()
+                .filter(supply -> supply.standing().isUsable() && !supply.isPast(today)
+                        && supply.contamination().isEmpty())
+                .collect(Collectors.toMap(supply -> types.get(supply.type()).name(), supply -> supply.id().value(),
+                        (one, other) -> one));
     }
 
     /** A second inspector, with a stamp. */

@@ -50,7 +50,8 @@ abstract class WholeJob {
         bram = shift.tablet(DemoPerson.BRAM_ODUYA, "job-lead");
         ilka = shift.tablet(DemoPerson.ILKA_FERROW, "job-bench");
         sanna = shift.tablet(DemoPerson.SANNA_VEIT, "job-stamp");
-        fabricator = new Fabricator(ilka, DemoPerson.ILKA_FERROW.pin(), shift.emptyBins(), shift::pass);
+        fabricator = new Fabricator(ilka, DemoPerson.ILKA_FERROW.pin(), shift.emptyBins(),
+                shift.supplies(), shift::pass);
         board = new BoardWatch(bram);
     }
 

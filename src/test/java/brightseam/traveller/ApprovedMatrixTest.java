@@ -79,6 +79,8 @@ class ApprovedMatrixTest {
         states.put("clean", Shop.withLotAt("white-cloth"));
         states.put("clean, window run out", Shop.withLotAt("white-cloth").passes(ofHours(200)));
         states.put("bagging, bag open", Shop.withLotAt("bagging").does(ask -> ask.start("bagging")));
+        states.put("bagging, gloves spent", Shop.withLotAt("bagging").does(ask -> ask.start("bagging"))
+                .does(ask -> ask.glovesSpent("the tablet")));
         states.put("ready", Shop.withLotAt("pass-in"));
         states.put("at the lock", Shop.withLotAt("pass-in").does(ask -> ask.start("pass-in")));
         states.put("passed in", Shop.withLotAt("weld"));
@@ -123,6 +125,8 @@ class ApprovedMatrixTest {
         commands.put("stamp", shop -> shop.ask.stamp(step(shop), Commands.INSPECTOR));
         commands.put("reject", shop -> shop.ask.reject(step(shop), Commands.INSPECTOR, 1));
         commands.put("report touch", shop -> shop.ask.touch("bare hand"));
+        commands.put("report gloves spent", shop -> shop.ask.glovesSpent("the tablet"));
+        commands.put("change gloves", shop -> shop.ask.changeGloves("clean-room"));
         commands.put("report nonconformance", shop -> shop.ask.report(1));
         commands.put("mark suspect", shop -> shop.ask.suspect("pickle", Commands.LEAD));
         commands.put("rework to wipe", shop -> shop.ask.rework(1, "wipe", Commands.LEAD));

@@ -2,6 +2,7 @@ package brightseam.traveller;
 
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
@@ -15,6 +16,7 @@ import brightseam.procedure.BinClass;
 import brightseam.procedure.Procedure;
 import brightseam.traveller.TravellerCommand.*;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -72,13 +74,36 @@ final class Commands {
 
     StartStep start(String step, Optional<StationFact> station, boolean cautionsRead, boolean glovesOn) {
         return new StartStep(by(FABRICATOR), new StepId(step), station, cautionsRead, glovesOn, List.of(),
-                List.of(), List.of());
+                scanned(step), List.of());
     }
 
     StartStep startTouchedBy(Contact contact, String step) {
+        List<Contact> touching = new ArrayList<>(scanned(step));
+        touching.add(contact);
+        return startTouching(touching, step);
+    }
+
+    StartStep startTouching(List<Contact> touching, String step) {
         StartStep plain = start(step);
-        return new StartStep(plain.origin(), plain.step(), plain.station(), true, true, List.of(), List.of(contact),
-                List.of());
+        return new StartStep(plain.origin(), plain.step(), plain.station(), true, true, List.of(), touching, List.of());
+    }
+
+    /** Everything that {@code step} asks for by scan, as if it had been scanned. */
+    List<Contact> scanned(String step) {
+        return procedure.find(new StepId(step)).stream().flatMap(found -> found.uses().stream())
+                .map(use -> contact(use.kind(), use.type())).toList();
+    }
+
+    static Contact contact(ContactKind kind, String type) {
+        return new Contact(kind, type, "G-0031", "77/A");
+    }
+
+    ReportGlovesSpent glovesSpent(String what) {
+        return new ReportGlovesSpent(by(FABRICATOR), what);
+    }
+
+    ChangeGloves changeGloves(String type) {
+        return new ChangeGloves(by(FABRICATOR), contact(ContactKind.GLOVES, type), List.of());
     }
 
     CutHoldShort cutHoldShort(String step) {

@@ -203,7 +203,7 @@ final class RandomShift {
                     new brightseam.kernel.BinId("B-7"), one(List.of(BinClass.values())), random.nextBoolean()));
             case 2 -> ask.close();
             case 3 -> ask.open();
-            case 4 -> ask.startTouchedBy(GLOVES, step);
+            case 4 -> random.nextBoolean() ? ask.startTouchedBy(GLOVES, step) : ask.startTouching(List.of(), step);
             case 5 -> ask.start(step, station(step), random.nextBoolean(), random.nextBoolean());
             case 6 -> ask.beginHold(random.nextInt(4) == 0 ? step : current());
             case 7 -> ask.endHold(step);
@@ -212,7 +212,7 @@ final class RandomShift {
             case 10, 11 -> ask.sign(step, who);
             case 12 -> ask.stamp(step, who);
             case 13 -> ask.reject(step, who, piece);
-            case 14 -> ask.touch(random.nextInt(4) == 0 ? "" : "sleeve");
+            case 14 -> handled();
             case 15 -> random.nextInt(3) > 0 ? ask.report(piece) : ask.suspect(step, who);
             case 16 -> random.nextBoolean() ? ask.rework(1 + random.nextInt(4), step, who)
                     : ask.decide(1 + random.nextInt(4), one(List.of(Disposition.values())), who);
@@ -221,6 +221,14 @@ final class RandomShift {
             case 18 -> random.nextInt(3) > 0 ? ask.watch()
                     : ask.setApart("T-" + (2000 + records.size()), piece, 1 + random.nextInt(QUANTITY));
             default -> ask.release(at, QUANTITY, "9", false);
+        };
+    }
+
+    private TravellerCommand handled() {
+        return switch (random.nextInt(4)) {
+            case 0 -> ask.touch(random.nextInt(4) == 0 ? "" : "sleeve");
+            case 1 -> ask.glovesSpent(random.nextInt(4) == 0 ? "" : "a tool");
+            default -> ask.changeGloves(random.nextInt(4) == 0 ? "acid gauntlets" : "clean-room");
         };
     }
 

@@ -45,10 +45,12 @@ final class RecordCheck {
     private final Set<StepId> gapsMissed = new HashSet<>();
     private final Set<StepId> outOfLimits = new HashSet<>();
     private final CleanGauge clean = new CleanGauge();
+    private final HandsCheck hands;
     private boolean closed;
 
     private RecordCheck(Procedure procedure) {
         this.procedure = procedure;
+        this.hands = new HandsCheck(procedure);
     }
 
     /** Every finding in {@code record}, empty where it is in order. */
@@ -64,6 +66,7 @@ final class RecordCheck {
     private RecordCheck readAll(List<TravellerEvent> record) {
         for (TravellerEvent event : record) {
             clean.wear(event.at());
+            hands.finding(event).ifPresent(found -> rule(false, found, event));
             read(event);
         }
         return this;
@@ -93,6 +96,7 @@ final class RecordCheck {
             case WindowOpened e -> openWindow(e);
             case WindowEnded e -> clean.end();
             case ContactMade e -> { }
+            case GlovesSpent e -> { }
             case TouchReported e -> rule(clean.isOpen(), "touch without a window", e);
             case NonconformanceOpened e -> opens(e);
             case Dispositioned e -> disposition(e);

@@ -5,6 +5,7 @@ import static brightseam.procedure.BinClass.PROCESS_BASKET;
 import static brightseam.procedure.BinClass.SEALED_BAG;
 import static brightseam.procedure.BinClass.SHOP_BIN;
 
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.Limits;
 import brightseam.kernel.StepId;
 import brightseam.procedure.BinClass;
@@ -29,6 +30,8 @@ import java.util.Set;
 
 /** A short procedure with every kind of step; its values are made up for the tests and belong to no real process. */
 final class TestProcedures {
+
+    private static final Use CHANGE = new Use(ContactKind.GLOVES, "clean-room", true);
 
     private TestProcedures() {}
 
@@ -92,10 +95,13 @@ final class TestProcedures {
 
     private static List<Step> closing() {
         return List.of(
-                Draft.of("wipe", StepKind.WIPE, "wipe-bench", CLEAN_BIN).gloves("clean-room").step(100),
+                Draft.of("wipe", StepKind.WIPE, "wipe-bench", CLEAN_BIN).gloves("clean-room")
+                        .uses(CHANGE, new Use(ContactKind.WIPES, "lint-free-cloth", false),
+                                new Use(ContactKind.SOLVENT, "acetone", false)).step(100),
                 Draft.of("white-cloth", StepKind.CHECK, "wipe-bench", CLEAN_BIN).passFail("cloth-clean")
                         .reworkTo("wipe", "degrease").step(110),
-                Draft.of("bagging", StepKind.WORK, "wipe-bench", SEALED_BAG).reworkTo("wipe").step(120),
+                Draft.of("bagging", StepKind.WORK, "wipe-bench", SEALED_BAG).gloves("clean-room")
+                        .uses(new Use(ContactKind.GLOVES, "clean-room", false)).reworkTo("wipe").step(120),
                 Draft.of("pass-in", StepKind.PASS_IN, "transfer-lock", CLEAN_BIN, SEALED_BAG).by(SignedBy.LEAD)
                         .reworkTo("wipe").step(130),
                 Draft.of("weld", StepKind.WELD, "chamber").reading("oxygen", "ppm", "0", "50", false)

@@ -7,6 +7,7 @@ import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -72,6 +73,9 @@ final class Specimen {
         }
         if (plain == Duration.class) {
             return Duration.ofSeconds(61);
+        }
+        if (plain == LocalDate.class) {
+            return LocalDate.EPOCH;
         }
         if (plain == Instant.class) {
             return Instant.EPOCH;

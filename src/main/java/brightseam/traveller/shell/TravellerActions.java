@@ -8,11 +8,13 @@ import brightseam.kernel.Origin;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
+import brightseam.kernel.SupplyId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Outcome;
 import brightseam.ledger.Prepared;
 import brightseam.people.Signer;
 import brightseam.procedure.Step;
+import brightseam.supply.SupplyRefusal;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerCommand.BinFact;
@@ -43,15 +45,17 @@ public class TravellerActions {
     private final Entitlement entitlement;
     private final Immersion immersion;
     private final LotSizes sizes;
+    private final Touching touching;
 
     TravellerActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement,
-            Immersion immersion, LotSizes sizes) {
+            Immersion immersion, LotSizes sizes, Touching touching) {
         this.transactions = transactions;
         this.travellers = travellers;
         this.bins = bins;
         this.entitlement = entitlement;
         this.immersion = immersion;
         this.sizes = sizes;
+        this.touching = touching;
     }
 
     /** Puts the pieces of {@code ids} into {@code bin}, out of where they were. */
@@ -81,17 +85,22 @@ public class TravellerActions {
                 origin -> bins.prepare(new BinCommand.OpenBin(bin, cleanPlace, origin)));
     }
 
-    /** Begins {@code step} of a load at {@code station}; an inspection point needs no station. */
+    /**
+     * Begins {@code step} of a load at {@code station}; an inspection point needs no station.
+     *
+     * @param scanned what touches the pieces there, by its labels
+     */
     public Outcome<List<Traveller>> startStep(Actor actor, Collection<TravellerId> ids, StepId step,
-            Optional<StationId> station, boolean cautionsRead, boolean glovesOn) {
+            Optional<StationId> station, boolean cautionsRead, boolean glovesOn, List<SupplyId> scanned) {
         if (station.isPresent() && entitlement.station(station.get()).isEmpty()) {
             return refused(actor, "start step", ids, new ShopRefusal.StationUnknown(station.get()));
         }
         return transactions.runInTurn(actor, "start step", ids, (origin, card) -> {
             TravellerCommand start = new TravellerCommand.StartStep(
                     origin, step, station.flatMap(entitlement::station), cautionsRead, glovesOn, others(ids, card),
-                    immersion.touching(station, step(card, step)),
-                    entitlement.objections(actor.badge(), step(card, step), origin));
+                    both(immersion.touching(station, step(card, step)), touching.contacts(scanned)),
+                    both(entitlement.objections(actor.badge(), step(card, step), origin),
+                            touching.objections(scanned, card, step, origin)));
             return Stream.concat(Stream.of(start), immersion.report(
                     origin, card.traveller(), card.procedure(), step, station).stream()).toList();
         }, origin -> immersion.takeIn(origin, ids, step, station));
@@ -146,6 +155,21 @@ public class TravellerActions {
                 (origin, card) -> new TravellerCommand.ReportTouch(origin, what));
     }
 
+    /** Says that the gloves touched something else, and not the pieces since: new ones are asked for. */
+    public Outcome<List<Traveller>> reportGlovesSpent(Actor actor, Collection<TravellerId> ids, String what) {
+        return transactions.run(actor, "report gloves spent", ids,
+                (origin, card) -> new TravellerCommand.ReportGlovesSpent(origin, what));
+    }
+
+    /** Puts on new {@code gloves} in the middle of a step. */
+    public Outcome<List<Traveller>> changeGloves(Actor actor, Collection<TravellerId> ids, SupplyId gloves) {
+        if (touching.contacts(List.of(gloves)).isEmpty()) {
+            return refused(actor, "change gloves", ids, new SupplyRefusal.SupplyUnknown(gloves));
+        }
+        return transactions.run(actor, "change gloves", ids, (origin, card) -> new TravellerCommand.ChangeGloves(
+                origin, touching.contacts(List.of(gloves)).getFirst(), touching.objectionsTo(gloves, card, origin)));
+    }
+
     /** Says that something is wrong with {@code pieces}: quarantine. */
     public Outcome<List<Traveller>> reportNonconformance(
             Actor actor, TravellerId id, List<Integer> pieces, String text) {
@@ -189,6 +213,10 @@ public class TravellerActions {
 
     private static Optional<Step> step(Transactions.Asked card, StepId step) {
         return card.procedure().find(step);
+    }
+
+    private static <T> List<T> both(List<? extends T> some, List<? extends T> others) {
+        return Stream.<T>concat(some.stream(), others.stream()).toList();
     }
 
     private Outcome<List<Traveller>> refused(

@@ -30,6 +30,7 @@ final class TravellerEvents {
             entry("window-opened.1", TravellerEvent.WindowOpened.class),
             entry("window-ended.1", TravellerEvent.WindowEnded.class),
             entry("touch-reported.1", TravellerEvent.TouchReported.class),
+            entry("gloves-spent.1", TravellerEvent.GlovesSpent.class),
             entry("nonconformance-opened.1", TravellerEvent.NonconformanceOpened.class),
             entry("dispositioned.1", TravellerEvent.Dispositioned.class),
             entry("returned-to-step.1", TravellerEvent.ReturnedToStep.class),

@@ -8,6 +8,7 @@ import brightseam.people.shell.People;
 import brightseam.scan.Label;
 import brightseam.scan.LabelKind;
 import brightseam.scan.shell.LabelPrinter;
+import brightseam.supply.shell.Supplies;
 import brightseam.traveller.shell.Travellers;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
@@ -34,6 +35,7 @@ class LabelsView extends DeskPage {
     private final Stations stations;
     private final Heats heats;
     private final Kits kits;
+    private final Supplies supplies;
     private final People people;
     private final Travellers travellers;
     private final Select<LabelKind> kind = new Select<>();
@@ -41,13 +43,14 @@ class LabelsView extends DeskPage {
     private final Paragraph empty = Forms.note("");
     private final Div printing = Forms.row();
 
-    LabelsView(Desk desk, Bins bins, Stations stations, Heats heats, Kits kits, People people, Travellers travellers,
-            LabelPrinter printer) {
+    LabelsView(Desk desk, Bins bins, Stations stations, Heats heats, Kits kits, Supplies supplies, People people,
+            Travellers travellers, LabelPrinter printer) {
         super(desk, "Labels");
         this.bins = bins;
         this.stations = stations;
         this.heats = heats;
         this.kits = kits;
+        this.supplies = supplies;
         this.people = people;
         this.travellers = travellers;
         kind.setLabel("What the labels are for");
@@ -96,7 +99,9 @@ class LabelsView extends DeskPage {
                     .map(station -> LabelTexts.of(station, demo)).toList();
             case KIT -> kits.open().stream().filter(kit -> wanted.owns(kit.id().value()))
                     .map(kit -> LabelTexts.of(kit, demo)).toList();
-            case SUPPLY -> List.of();
+            case SUPPLY -> supplies.all().stream()
+                    .filter(supply -> supply.standing().isUsable() && wanted.owns(supply.id().value()))
+                    .map(supply -> LabelTexts.of(supply, demo)).toList();
         };
     }
 }

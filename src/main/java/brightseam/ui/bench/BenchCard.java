@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param doing the one thing to do
  * @param apart one sentence for each traveller in the bin that stands elsewhere
  * @param window the clean window in words, where one is open
+ * @param gloves what is to be done about gloves that are spent in the middle of a step
  */
 record BenchCard(
         String line,
@@ -29,7 +30,8 @@ record BenchCard(
         Optional<Hurry> hurry,
         Doing doing,
         List<String> apart,
-        Optional<String> window) {
+        Optional<String> window,
+        Optional<String> gloves) {
 
     /** One step of the strip. */
     record Mark(int number, String title, Standing standing) {}

@@ -7,10 +7,13 @@ import brightseam.kernel.TravellerId;
 import brightseam.people.shell.Tablet;
 import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.Step;
+import brightseam.procedure.Use;
+import brightseam.supply.Supply;
 import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Placement;
 import brightseam.traveller.StepRun;
+import brightseam.traveller.Uses;
 import brightseam.traveller.Window;
 import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.Card;
@@ -29,7 +32,8 @@ final class BenchModel {
     private final CardWriter writer;
     private Optional<Load> load = Optional.empty();
     private Optional<Side> side = Optional.empty();
-    private Optional<Begun> confirmed = Optional.empty();
+    private Optional<Begun> readyFor = Optional.empty();
+    private MadeReady ready = MadeReady.NOTHING;
     private Optional<StepId> hurriedOn = Optional.empty();
     private Optional<BinId> refusedBin = Optional.empty();
 
@@ -60,7 +64,7 @@ final class BenchModel {
     /** The card, where one is open. */
     Optional<BenchCard> card() {
         Moment now = services.clock().now();
-        return load.map(open -> writer.write(open, next().orElseThrow(), isConfirmed(), now));
+        return load.map(open -> writer.write(open, next().orElseThrow(), ready(), now));
     }
 
     /** What is worked on, where something is open. */
@@ -100,11 +104,39 @@ final class BenchModel {
 
     /** The cautions are read and the gloves are on, for the step that begins next. */
     void confirm() {
-        confirmed = begun();
+        make(ready().confirm());
     }
 
-    boolean isConfirmed() {
-        return confirmed.isPresent() && confirmed.equals(begun());
+    /** {@code supply} is at hand, for the step that begins next. */
+    void tick(Supply supply) {
+        make(ready().with(supply));
+    }
+
+    /** What is ready for the step that begins next; nothing once the card has moved on. */
+    MadeReady ready() {
+        return readyFor.isPresent() && readyFor.equals(begun()) ? ready : MadeReady.NOTHING;
+    }
+
+    private void make(MadeReady next) {
+        readyFor = begun();
+        ready = next;
+    }
+
+    /** What is to be scanned before the step begins that begins next. */
+    List<Use> asked() {
+        return load.flatMap(open -> startable().map(open::asked)).orElse(List.of());
+    }
+
+    /** Whether cleaned pieces are handled now or next, in gloves that are not known to be spent. */
+    boolean isInCleanGloves() {
+        return load.map(Load::first).filter(card -> !card.traveller().glovesSpent())
+                .flatMap(card -> Uses.inHand(card.traveller(), card.procedure()).or(this::startable)
+                        .flatMap(step -> Uses.gloves(card.procedure(), step))).isPresent();
+    }
+
+    /** Whether new gloves are to be scanned in the middle of a step. */
+    boolean needsNewGloves() {
+        return card().flatMap(BenchCard::gloves).isPresent();
     }
 
     /** Shows the step behind the running gap, leaving the one before it to be signed later. */

@@ -1,19 +1,28 @@
 package brightseam.ui.bench;
 
 import brightseam.kernel.BinId;
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.LabelEntry;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
+import brightseam.kernel.SupplyId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.Step;
+import brightseam.procedure.Surface;
+import brightseam.procedure.Use;
 import brightseam.scan.Expected;
 import brightseam.scan.LabelKind;
 import brightseam.scan.OwnLabel;
 import brightseam.scan.ScanReading;
+import brightseam.supply.Scanned;
+import brightseam.supply.Supply;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.ShopRefusal;
+import brightseam.words.Wording;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a scan does, by what the card asks for. Every scan gets a verdict. */
 final class BenchScans {
@@ -48,7 +57,8 @@ final class BenchScans {
             case BADGE -> label.badge().filter(badge -> !badge.equals(actor.badge()))
                     .<Verdict>map(Verdict.HandOver::new)
                     .orElseGet(() -> new Verdict.Accepted("Your badge", "You are signed in here."));
-            case HEAT, KIT, SUPPLY -> refuse(entry, expected().refuses(label).orElseThrow());
+            case SUPPLY -> supply(label.supply().orElseThrow(), label, entry);
+            case HEAT, KIT -> refuse(entry, expected().refuses(label).orElseThrow());
         };
     }
 
@@ -57,8 +67,11 @@ final class BenchScans {
         if (next.filter(NextAction.PutInto.class::isInstance).isPresent()) {
             return Expected.only(LabelKind.BIN);
         }
-        return next.filter(NextAction.Begin.class::isInstance).isPresent()
-                ? Expected.only(LabelKind.STATION) : TO_OPEN;
+        if (next.filter(NextAction.Begin.class::isInstance).isPresent()) {
+            boolean complete = model.ready().missing(model.asked()).isEmpty();
+            return Expected.only(complete ? LabelKind.STATION : LabelKind.SUPPLY);
+        }
+        return TO_OPEN;
     }
 
     private Verdict traveller(TravellerId id, LabelEntry entry) {
@@ -96,20 +109,52 @@ final class BenchScans {
     private Verdict station(StationId station, OwnLabel label, LabelEntry entry) {
         Optional<Step> step = model.startable();
         if (step.isPresent()) {
-            return deeds.start(model.ids(), step.get(), station, model.isConfirmed(), entry);
+            return deeds.start(model.ids(), step.get(), station, model.ready(), entry);
         }
         return model.next().flatMap(Load::stepOf)
                 .map(at -> refuse(entry, new BenchRefusal.StationNotAsked(station, at.id())))
                 .orElseGet(() -> refuse(entry, TO_OPEN.refuses(label).orElseThrow()));
     }
 
+    private Verdict supply(SupplyId supply, OwnLabel label, LabelEntry entry) {
+        if (model.asked().isEmpty()) {
+            return model.needsNewGloves() ? deeds.changeGloves(model.ids(), supply, entry)
+                    : refuse(entry, expected().refuses(label).orElseThrow());
+        }
+        List<Use> asked = model.asked();
+        Surface surface = model.load().orElseThrow().first().procedure()
+                .surface(model.startable().orElseThrow().id());
+        Scanned scanned = services.supplies().look(List.of(supply), asked, surface, services.clock().now());
+        if (!scanned.objections().isEmpty()) {
+            return deeds.refuse(model.ids(), attempt(entry), scanned.objections());
+        }
+        Supply right = scanned.known().getFirst();
+        model.tick(right);
+        List<Use> missing = model.ready().missing(asked);
+        return new Verdict.Accepted("Right " + word(right.kind()), right.title() + ", " + right.lot() + ". "
+                + (missing.isEmpty() ? "Now the station." : "Still to scan: " + missing.stream()
+                        .map(use -> MadeReady.name(services.vocabulary(), use.type()))
+                        .collect(Collectors.joining("; ")) + "."));
+    }
+
+    private static String word(ContactKind kind) {
+        return switch (kind) {
+            case WIPES -> "cloth";
+            case BAGS -> "bag";
+            case BATH, GLOVES, SOLVENT, CLEANER, WATER, FILLER, TOOL, GAUGE -> Wording.words(kind.name());
+        };
+    }
+
     private Verdict refuse(LabelEntry entry, Refusal refusal) {
-        String attempt = switch (entry) {
+        return deeds.refuse(model.ids(), attempt(entry), refusal);
+    }
+
+    private static String attempt(LabelEntry entry) {
+        return switch (entry) {
             case SCANNED -> "scan";
             case CAMERA -> "camera scan";
             case TYPED -> "typed label";
         };
-        return deeds.refuse(model.ids(), attempt, refusal);
     }
 
     private static Verdict opened(Load open) {

@@ -95,6 +95,7 @@ class BenchScreen extends Div {
         if (!shows.instruction().isEmpty() && !reads && !(shows.doing() instanceof Doing.Sign)) {
             card.instruction(shows.instruction());
         }
+        shows.gloves().ifPresent(words -> card.add(DoingFaces.words("again", words)));
         if (!shows.apart().isEmpty()) {
             card.add(DoingFaces.lines(shows.apart()));
         }
@@ -114,6 +115,10 @@ class BenchScreen extends Div {
                 ways.add(bench.way("Open " + bin, () -> model.side(Optional.of(new Side.OpeningBin())))));
         if (model.isTouchable()) {
             ways.add(bench.way("Something touched it", () -> model.side(Optional.of(new Side.Touching()))));
+        }
+        if (model.isInCleanGloves()) {
+            ways.add(bench.way("My gloves touched something",
+                    () -> model.side(Optional.of(new Side.GlovesTouched()))));
         }
         ways.add(bench.way("Report a problem", () -> model.side(Optional.of(
                 new Side.Reporting(Optional.empty(), new java.util.TreeSet<>(), false)))));

@@ -6,6 +6,7 @@ import brightseam.people.shell.Authenticator;
 import brightseam.people.shell.People;
 import brightseam.people.shell.Tablets;
 import brightseam.procedure.Vocabulary;
+import brightseam.supply.shell.Supplies;
 import brightseam.traveller.shell.LiveTravellers;
 import brightseam.traveller.shell.TravellerActions;
 import brightseam.traveller.shell.Travellers;
@@ -19,6 +20,7 @@ record BenchServices(
         TravellerActions actions,
         LiveTravellers live,
         Bins bins,
+        Supplies supplies,
         Tablets tablets,
         OpenCards cards,
         Authenticator authenticator,

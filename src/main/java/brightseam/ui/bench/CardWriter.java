@@ -7,6 +7,7 @@ import brightseam.procedure.Vocabulary;
 import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Traveller;
+import brightseam.traveller.Uses;
 import brightseam.traveller.Window;
 import brightseam.traveller.shell.Card;
 import brightseam.words.Wording;
@@ -31,9 +32,9 @@ final class CardWriter {
      * The card of {@code load}.
      *
      * @param next what to show: the guide's answer, or the next step where somebody hurries on
-     * @param confirmed whether the cautions and gloves of the step to begin are confirmed
+     * @param ready what is confirmed and scanned for the step to begin
      */
-    BenchCard write(Load load, NextAction next, boolean confirmed, Moment now) {
+    BenchCard write(Load load, NextAction next, MadeReady ready, Moment now) {
         Card card = load.first();
         Traveller traveller = card.traveller();
         Optional<Step> step = Load.stepOf(next);
@@ -43,9 +44,16 @@ final class CardWriter {
                 step.map(Step::instruction).orElse(""),
                 words(load), where(traveller), marks(card, step),
                 hurry(card, step),
-                new DoingWriter(vocabulary, zone, load, now).write(next, confirmed),
+                new DoingWriter(vocabulary, zone, load, now).write(next, ready),
                 load.apart().stream().map(CardWriter::apart).toList(),
-                window(traveller, now));
+                window(traveller, now), spent(card));
+    }
+
+    private static Optional<String> spent(Card card) {
+        return Uses.inHand(card.traveller(), card.procedure())
+                .filter(step -> card.traveller().glovesSpent())
+                .flatMap(step -> Uses.gloves(card.procedure(), step))
+                .map(use -> "Your gloves are spent. Put on new ones and scan their label.");
     }
 
     private String line(Step step) {

@@ -5,6 +5,7 @@ import brightseam.kernel.LabelEntry;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
+import brightseam.kernel.SupplyId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.NotStoredException;
 import brightseam.ledger.Outcome;
@@ -47,10 +48,11 @@ final class Deeds {
     }
 
     Verdict start(
-            Collection<TravellerId> ids, Step step, StationId station, boolean confirmed, LabelEntry entry) {
+            Collection<TravellerId> ids, Step step, StationId station, MadeReady ready, LabelEntry entry) {
         return verdict("Right station", "Step " + step.number() + " has begun at " + station + ".",
                 () -> actions.startStep(
-                        actor.by(entry), ids, step.id(), Optional.of(station), confirmed, confirmed));
+                        actor.by(entry), ids, step.id(), Optional.of(station), ready.confirmed(), ready.glovesOn(),
+                        ready.labels()));
     }
 
     Verdict beginHold(Collection<TravellerId> ids, Step step) {
@@ -73,6 +75,16 @@ final class Deeds {
     Verdict touch(Collection<TravellerId> ids, String what) {
         return verdict("Written down", "The clean window has ended. Nobody is blamed for saying so.",
                 () -> actions.reportTouch(actor, ids, what));
+    }
+
+    Verdict glovesSpent(Collection<TravellerId> ids, String what) {
+        return verdict("Written down", "Take them off. New gloves are scanned before the pieces are touched again.",
+                () -> actions.reportGlovesSpent(actor, ids, what));
+    }
+
+    Verdict changeGloves(Collection<TravellerId> ids, SupplyId gloves, LabelEntry entry) {
+        return verdict("Right gloves", gloves + " are on now.",
+                () -> actions.changeGloves(actor.by(entry), ids, gloves));
     }
 
     Verdict report(TravellerId id, List<Integer> pieces, String text) {
@@ -103,8 +115,13 @@ final class Deeds {
 
     /** Refuses what never became a command, and writes that down on {@code ids}. */
     Verdict refuse(Collection<TravellerId> ids, String attempt, Refusal refusal) {
-        actions.noteRefusal(actor, ids, attempt, List.of(refusal));
-        return Verdict.refused(services.wording(), List.of(refusal));
+        return refuse(ids, attempt, List.of(refusal));
+    }
+
+    /** As {@link #refuse(Collection, String, Refusal)}, for several reasons at once. */
+    Verdict refuse(Collection<TravellerId> ids, String attempt, List<Refusal> refusals) {
+        actions.noteRefusal(actor, ids, attempt, refusals);
+        return Verdict.refused(services.wording(), refusals);
     }
 
     private Verdict signed(Collection<TravellerId> ids, String attempt, String pin, Function<Signer, Verdict> deed) {

@@ -19,13 +19,23 @@ sealed interface Doing {
     record Close(String ask, BinId bin, String done) implements Doing {}
 
     /**
-     * Begin the step by scanning its station.
+     * Begin the step by scanning what touches the pieces, then its station.
      *
      * @param cautions shown until they are confirmed
      * @param confirm what the confirmation says; empty where there is nothing to confirm, or it is confirmed
-     * @param needs what has to be at hand
+     * @param scans what touches the pieces
+     * @param needs what else has to be at hand
      */
-    record Start(String ask, List<Caution> cautions, Optional<String> confirm, List<String> needs) implements Doing {}
+    record Start(String ask, List<Caution> cautions, Optional<String> confirm, List<Scan> scans, List<String> needs)
+            implements Doing {}
+
+    /**
+     * Something to be scanned.
+     *
+     * @param name what it is
+     * @param ticked label and lot, once it is scanned
+     */
+    record Scan(String name, Optional<String> ticked) {}
 
     /**
      * Enter a reading.

@@ -60,10 +60,28 @@ final class DoingFaces {
             return List.of(bench.mainWay(start.confirm().get(), () -> bench.model().confirm()));
         }
         ask(card, start.ask());
+        if (!start.scans().isEmpty()) {
+            card.add(scans(start.scans()));
+        }
         if (!start.needs().isEmpty()) {
             card.add(words("needs", "At hand: " + String.join("; ", start.needs()) + "."));
         }
         return List.of();
+    }
+
+    /** What is to be scanned, each with a tick and its lot once it is. */
+    private static UnorderedList scans(List<Doing.Scan> scans) {
+        UnorderedList list = new UnorderedList();
+        list.addClassName("scans");
+        scans.forEach(scan -> {
+            Span lot = new Span(scan.ticked().orElse("scan its label"));
+            lot.addClassName("scan-lot");
+            ListItem item = new ListItem(new Mark(scan.ticked().isPresent() ? Mark.Kind.SIGNED : Mark.Kind.SCAN),
+                    new Span(scan.name()), lot);
+            item.getElement().getClassList().set("ticked", scan.ticked().isPresent());
+            list.add(item);
+        });
+        return list;
     }
 
     private List<Component> reading(WorkCard card, Doing.Reading reading) {

@@ -1,5 +1,6 @@
 package brightseam.ui.bench;
 
+import brightseam.kernel.ContactKind;
 import brightseam.kernel.Moment;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.Gap;
@@ -8,6 +9,7 @@ import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
 import brightseam.procedure.StepKind;
+import brightseam.procedure.Use;
 import brightseam.procedure.Vocabulary;
 import brightseam.report.FindingWords;
 import brightseam.report.Phrases;
@@ -21,6 +23,7 @@ import brightseam.words.Words;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -40,12 +43,12 @@ final class DoingWriter {
         this.now = now;
     }
 
-    Doing write(NextAction next, boolean confirmed) {
+    Doing write(NextAction next, MadeReady ready) {
         return switch (next) {
             case NextAction.PutInto put -> new Doing.PutInto(
                     "Put the pieces into a " + or(put.classes()) + " and scan its label.", put.classes());
             case NextAction.CloseBin close -> close(close);
-            case NextAction.Begin begin -> start(begin.step(), confirmed);
+            case NextAction.Begin begin -> start(begin.step(), ready);
             case NextAction.Read read -> reading(read);
             case NextAction.BeginHold begin -> new Doing.BeginHold(intoIt(begin.step()), "The clock starts now");
             case NextAction.Holding hold -> holding(hold);
@@ -64,22 +67,37 @@ final class DoingWriter {
                 : "Put the lid on " + close.bin() + ".", close.bin(), bag ? "Sealed" : "Lid is on");
     }
 
-    private Doing start(Step step, boolean confirmed) {
+    private Doing start(Step step, MadeReady ready) {
         Optional<Vocabulary.StationClass> station = Optional.ofNullable(vocabulary.stations().get(step.station()));
         List<Vocabulary.Caution> cautions = step.cautions().stream().map(vocabulary.cautions()::get)
                 .filter(Objects::nonNull).toList();
-        Optional<String> gloves = step.gloves().map(key -> Optional.ofNullable(vocabulary.gloves().get(key))
-                .map(Vocabulary.Glove::name).orElse(Wording.words(key)).toLowerCase(java.util.Locale.ROOT));
+        List<Use> asked = load.asked(step);
+        Optional<String> confirm = Optional.of(confirmation(step, asked))
+                .filter(words -> !ready.confirmed() && !words.isEmpty());
+        String at = station.map(Vocabulary.StationClass::name).orElse(Wording.words(step.station()))
+                .toLowerCase(Locale.ROOT);
+        return new Doing.Start(ready.missing(asked).isEmpty() ? "Scan the label of the " + at + " to begin."
+                : "Scan what touches the pieces, then the " + at + ".",
+                confirm.isPresent() ? cautions : List.of(), confirm,
+                asked.stream().map(use -> scan(use, ready)).toList(), step.needs());
+    }
+
+    /** Gloves whose label is scanned are not confirmed a second time. */
+    private String confirmation(Step step, List<Use> asked) {
         List<String> parts = new ArrayList<>();
         if (!step.cautions().isEmpty()) {
             parts.add("Cautions read");
         }
-        gloves.ifPresent(name -> parts.add((parts.isEmpty() ? "Gloves on: " : "gloves on: ") + name));
-        Optional<String> confirm = Optional.of(String.join(", ", parts))
-                .filter(words -> !confirmed && !words.isEmpty());
-        return new Doing.Start("Scan the label of the " + station.map(Vocabulary.StationClass::name)
-                .orElse(Wording.words(step.station())).toLowerCase(java.util.Locale.ROOT) + " to begin.",
-                confirm.isPresent() ? cautions : List.of(), confirm, step.needs());
+        step.gloves().filter(key -> asked.stream().noneMatch(use -> use.kind() == ContactKind.GLOVES))
+                .map(key -> Optional.ofNullable(vocabulary.gloves().get(key)).map(Vocabulary.Glove::name)
+                        .orElse(Wording.words(key)).toLowerCase(Locale.ROOT))
+                .ifPresent(name -> parts.add((parts.isEmpty() ? "Gloves on: " : "gloves on: ") + name));
+        return String.join(", ", parts);
+    }
+
+    private Doing.Scan scan(Use use, MadeReady ready) {
+        return new Doing.Scan(MadeReady.name(vocabulary, use.type()) + (use.change() ? ", a new pair" : ""),
+                ready.scanned(use).map(supply -> supply.id() + ", " + supply.lot()));
     }
 
     private Doing reading(NextAction.Read read) {

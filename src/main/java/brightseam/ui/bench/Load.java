@@ -5,7 +5,9 @@ import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.ProcedureRef;
 import brightseam.procedure.Step;
+import brightseam.procedure.Use;
 import brightseam.traveller.NextAction;
+import brightseam.traveller.Uses;
 import brightseam.traveller.shell.Card;
 import java.util.Comparator;
 import java.util.List;
@@ -66,6 +68,12 @@ record Load(String label, Optional<BinId> bin, List<Card> together, List<Card> a
     /** Their labels. */
     List<TravellerId> ids() {
         return together.stream().map(Card::id).toList();
+    }
+
+    /** What touches any of the pieces at {@code step} and is scanned before it begins. */
+    List<Use> asked(Step step) {
+        return together.stream().flatMap(card -> Uses.asked(card.traveller(), card.procedure(), step).stream())
+                .distinct().toList();
     }
 
     /** The step that {@code next} is about, where it is about one. */

@@ -12,6 +12,9 @@ sealed interface Side {
     /** What touched it? */
     record Touching() implements Side {}
 
+    /** What did the gloves touch? */
+    record GlovesTouched() implements Side {}
+
     /**
      * What is wrong with which pieces?
      *

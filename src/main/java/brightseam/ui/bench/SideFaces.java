@@ -21,6 +21,8 @@ final class SideFaces {
 
     private static final List<String> TOUCHES =
             List.of("Bare hand", "Dirty glove or cloth", "Steel tool or bench", "Floor");
+    private static final List<String> ON_GLOVES =
+            List.of("Tool or bench", "Face or hair", "Tablet", "Oil or dirt");
     private static final List<String> PROBLEMS = List.of("Dent or scratch", "Heat colour", "Stain or spot",
             "Wrong size", "Heat mark missing", "Piece missing");
     private static final List<String> DANGERS = List.of("Fumes or a splash", "Alarm: everybody out",
@@ -41,6 +43,7 @@ final class SideFaces {
     void draw(WorkCard card, Side side) {
         switch (side) {
             case Side.Touching touching -> touching(card);
+            case Side.GlovesTouched gloves -> gloves(card);
             case Side.Reporting reporting -> reporting(card, reporting);
             case Side.Correcting correcting -> correcting(card, correcting);
             case Side.CuttingShort cutting -> cuttingShort(card);
@@ -54,6 +57,14 @@ final class SideFaces {
         card.instruction("The pieces go back to be cleaned again. A touch that is not told is found in the weld.");
         card.add(choices(TOUCHES.stream().<Component>map(what -> bench.main(what,
                 () -> done(bench.deeds().touch(bench.model().ids(), what)))).toList()));
+        card.actions(back());
+    }
+
+    private void gloves(WorkCard card) {
+        card.head("Gloves", "What did they touch?");
+        card.instruction("Only where the pieces were not touched since. The pieces stay clean; the gloves come off.");
+        card.add(choices(ON_GLOVES.stream().<Component>map(what -> bench.main(what,
+                () -> done(bench.deeds().glovesSpent(bench.model().ids(), what)))).toList()));
         card.actions(back());
     }
 

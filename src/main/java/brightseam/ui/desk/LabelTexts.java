@@ -7,6 +7,7 @@ import brightseam.material.Heat;
 import brightseam.people.Person;
 import brightseam.scan.Label;
 import brightseam.scan.OwnLabel;
+import brightseam.supply.Supply;
 import brightseam.traveller.Traveller;
 import brightseam.words.Wording;
 import brightseam.words.Words;
@@ -57,6 +58,20 @@ public final class LabelTexts {
     /** The card of a kit. */
     public static Label of(Kit kit, boolean demo) {
         return label(OwnLabel.of(kit.id()), kit.title(), demo, Words.count(kit.lines().size(), "line", "lines"));
+    }
+
+    /** The label of a supply: what it is, its lot, its last day and what it is kept for. */
+    public static Label of(Supply supply, boolean demo) {
+        String lastDay = supply.lastDay().map(day -> (supply.isGauge() ? "calibrated until " : "good until ") + day)
+                .orElse("no expiry date");
+        return label(OwnLabel.of(supply.id()), supply.title(), demo,
+                Wording.words(supply.type()) + " · " + supply.lot(), lastDay, "for " + keptFor(supply));
+    }
+
+    /** What {@code supply} may touch, in words. */
+    public static String keptFor(Supply supply) {
+        return supply.mayTouch().stream().map(surface -> Wording.words(surface.name()))
+                .collect(Collectors.joining(" and ")) + " titanium";
     }
 
     private static Label label(OwnLabel own, String title, boolean demo, String... lines) {

@@ -56,7 +56,8 @@ final class InspectForm extends Div {
         String words = cautions.isEmpty() && step.gloves().isEmpty() ? "Begin"
                 : "I have read this and wear what it asks: begin";
         add(Forms.act(words, () -> decisions.plain("Begun", "Step " + step.number() + " " + step.title() + " is begun.",
-                () -> actions.startStep(decisions.desk().actor(), self, step.id(), Optional.empty(), true, true))));
+                () -> actions.startStep(decisions.desk().actor(), self, step.id(), Optional.empty(), true, true,
+                        List.of()))));
     }
 
     private void beginHold(Step step) {

@@ -97,6 +97,7 @@ final class EventSamples {
         return List.of(
                 new WindowEnded(SERVER, WindowEnd.RUN_OUT),
                 new TouchReported(BENCH, "bare hand"),
+                new GlovesSpent(BENCH, "the tablet"),
                 new NonconformanceOpened(SERVER, 1, Cause.HOLD_OVERRUN, PICKLE, 2, List.of(1, 2), "longest hold PT3M",
                         Optional.empty()),
                 new NonconformanceOpened(BENCH, 2, Cause.INSPECTION_REJECTED, new StepId("final-review"), 1,

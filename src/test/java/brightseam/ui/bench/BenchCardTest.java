@@ -5,9 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import brightseam.kernel.BinId;
+import brightseam.kernel.ContactKind;
+import brightseam.kernel.SupplyId;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.Step;
+import brightseam.procedure.Surface;
+import brightseam.procedure.Use;
 import brightseam.procedure.Vocabulary;
+import brightseam.supply.Standing;
+import brightseam.supply.Supply;
+import brightseam.traveller.Contact;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.shell.Card;
@@ -16,6 +23,7 @@ import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 
@@ -24,13 +32,16 @@ class BenchCardTest {
 
     private final LedLot lot = new LedLot("T-1042");
 
-    private BenchCard card(NextAction next, boolean confirmed) {
-        Load load = Load.around(lot.card(), Optional.empty(), List.of(lot.card()));
-        return new CardWriter(LedLot.VOCABULARY, ZoneOffset.UTC).write(load, next, confirmed, lot.now());
+    private BenchCard card(NextAction next, MadeReady ready) {
+        return new CardWriter(LedLot.VOCABULARY, ZoneOffset.UTC).write(load(), next, ready, lot.now());
+    }
+
+    private Load load() {
+        return Load.around(lot.card(), Optional.empty(), List.of(lot.card()));
     }
 
     private <D extends Doing> D doing(Class<D> type, NextAction next) {
-        return assertInstanceOf(type, card(next, false).doing());
+        return assertInstanceOf(type, card(next, MadeReady.NOTHING).doing());
     }
 
     private static Predicate<NextAction> at(String step, Class<? extends NextAction> action) {
@@ -41,7 +52,7 @@ class BenchCardTest {
     @Test
     void a_new_lot_is_put_into_a_shop_bin() {
         NextAction next = lot.until(NextAction.PutInto.class::isInstance);
-        BenchCard card = card(next, false);
+        BenchCard card = card(next, MadeReady.NOTHING);
         assertEquals("Step 10 · saw", card.line());
         assertEquals("T-1042 · 4 pieces · Leg tube · heat H-1", card.load());
         assertEquals("In no bin yet", card.where());
@@ -56,9 +67,57 @@ class BenchCardTest {
         assertEquals(List.of("Hydrofluoric acid", "Nitric acid and brown fumes"),
                 asks.cautions().stream().map(Vocabulary.Caution::title).toList());
         assertTrue(asks.confirm().orElseThrow().startsWith("Cautions read, gloves on: "));
-        Doing.Start confirmed = assertInstanceOf(Doing.Start.class, card(next, true).doing());
+        Doing.Start confirmed = assertInstanceOf(Doing.Start.class, card(next, MadeReady.NOTHING.confirm()).doing());
         assertTrue(confirmed.confirm().isEmpty() && confirmed.cautions().isEmpty());
         assertEquals("Scan the label of the pickle tank to begin.", confirmed.ask());
+    }
+
+    @Test
+    void what_touches_the_pieces_is_listed_with_a_tick_once_it_is_scanned() {
+        NextAction next = lot.until(at("solvent-wipe", NextAction.Begin.class));
+        MadeReady ready = MadeReady.NOTHING.confirm();
+        Doing.Start asks = assertInstanceOf(Doing.Start.class, card(next, ready).doing());
+        assertEquals("Scan what touches the pieces, then the wipe bench.", asks.ask());
+        assertEquals(List.of("Powder-free nitrile gloves, a new pair", "Lint-free cloth", "Acetone, reagent grade"),
+                asks.scans().stream().map(Doing.Scan::name).toList());
+        assertTrue(asks.scans().stream().allMatch(scan -> scan.ticked().isEmpty()));
+        for (Use use : List.copyOf(load().asked(Load.stepOf(next).orElseThrow()))) {
+            ready = ready.with(supply(use.kind(), use.type()));
+        }
+        Doing.Start complete = assertInstanceOf(Doing.Start.class, card(next, ready).doing());
+        assertEquals("Scan the label of the wipe bench to begin.", complete.ask());
+        assertTrue(complete.scans().stream().allMatch(scan -> scan.ticked().equals(Optional.of("G-1, LOT-1"))));
+    }
+
+    @Test
+    void gloves_that_are_scanned_are_not_confirmed_by_touch_too() {
+        NextAction wipe = lot.until(at("solvent-wipe", NextAction.Begin.class));
+        assertEquals(Optional.of("Cautions read"), doing(Doing.Start.class, wipe).confirm());
+        assertTrue(MadeReady.NOTHING.with(supply(ContactKind.GLOVES, "clean-nitrile")).glovesOn());
+        assertTrue(!MadeReady.NOTHING.with(supply(ContactKind.SOLVENT, "acetone")).glovesOn());
+    }
+
+    @Test
+    void a_second_scan_of_a_type_takes_the_place_of_the_first() {
+        Supply first = supply(ContactKind.SOLVENT, "acetone");
+        Supply second = new Supply(new SupplyId("G-2"), first.kind(), first.type(), first.title(), "LOT-2",
+                first.maker(), first.lastDay(), first.mayTouch(), first.standing(), first.contamination());
+        assertEquals(List.of(second.id()), MadeReady.NOTHING.with(first).with(second).labels());
+    }
+
+    @Test
+    void gloves_spent_in_the_middle_of_a_step_are_said_on_the_card_until_new_ones_are_on() {
+        lot.until(at("white-cloth-check", NextAction.Read.class));
+        lot.does(new TravellerCommand.ReportGlovesSpent(lot.origin(), "Tablet"));
+        assertTrue(card(lot.card().next(), MadeReady.NOTHING).gloves().orElseThrow().contains("Put on new ones"));
+        lot.does(new TravellerCommand.ChangeGloves(lot.origin(),
+                new Contact(ContactKind.GLOVES, "white-cotton", "G-1", "LOT-1"), List.of()));
+        assertTrue(card(lot.card().next(), MadeReady.NOTHING).gloves().isEmpty());
+    }
+
+    private static Supply supply(ContactKind kind, String type) {
+        return new Supply(new SupplyId("G-1"), kind, type, "Of the demo", "LOT-1", "Somebody", Optional.empty(),
+                Set.of(Surface.values()), Standing.OPENED, Optional.empty());
     }
 
     @Test
@@ -87,7 +146,7 @@ class BenchCardTest {
     void a_running_gap_hurries_to_the_next_step() {
         lot.until(at("acid-pickle", NextAction.Holding.class));
         lot.follow(lot.card().next());
-        BenchCard.Hurry hurry = card(lot.card().next(), false).hurry().orElseThrow();
+        BenchCard.Hurry hurry = card(lot.card().next(), MadeReady.NOTHING).hurry().orElseThrow();
         assertEquals("90 Rinse off the acid", hurry.next());
         assertTrue(!hurry.passedOver());
     }
@@ -104,7 +163,7 @@ class BenchCardTest {
     void a_bag_is_sealed_and_the_window_is_said() {
         NextAction next = lot.until(NextAction.CloseBin.class::isInstance);
         assertEquals("Sealed", doing(Doing.Close.class, next).done());
-        assertTrue(card(next, false).window().orElseThrow().startsWith("Clean until "));
+        assertTrue(card(next, MadeReady.NOTHING).window().orElseThrow().startsWith("Clean until "));
     }
 
     @Test
@@ -117,7 +176,7 @@ class BenchCardTest {
     void a_stopped_lot_names_its_nonconformance() {
         lot.until(NextAction.Begin.class::isInstance);
         lot.does(new TravellerCommand.ReportNonconformance(lot.origin(), List.of(2), "Dent near the end"));
-        BenchCard card = card(lot.card().next(), false);
+        BenchCard card = card(lot.card().next(), MadeReady.NOTHING);
         assertEquals("In quarantine", card.title());
         assertTrue(assertInstanceOf(Doing.Wait.class, card.doing()).lines().getFirst().contains("Dent near the end"));
         assertEquals(BenchCard.Standing.STOPPED, card.steps().getFirst().standing());
@@ -143,7 +202,7 @@ class BenchCardTest {
         assertEquals(List.of("T-1044"), Load.around(ahead.card(), Optional.empty(), inside).ids().stream()
                 .map(Object::toString).toList());
         List<String> apart = new CardWriter(LedLot.VOCABULARY, ZoneOffset.UTC)
-                .write(load, load.first().next(), false, lot.now()).apart();
+                .write(load, load.first().next(), MadeReady.NOTHING, lot.now()).apart();
         assertTrue(apart.getFirst().startsWith("T-1044 stands at step 80, Acid pickle. It is not part of this load"));
         assertTrue(Load.in(new BinId("B-2"), List.of()).isEmpty());
     }

@@ -84,12 +84,14 @@ class BenchIT {
             tablet.scan(LabelKind.BIN, "B-0116").hears("Right bin").look("cautions");
             tablet.scan(LabelKind.STATION, "S-SAW-1").hears("Cautions first").seen();
             tablet.press("Cautions read").look("start");
+            tablet.scan(LabelKind.STATION, "S-SAW-1").hears("Scan it first").look("not-scanned").seen();
+            tablet.scan(LabelKind.SUPPLY, "G-0301").hears("Right tool").look("scanned");
             tablet.scan(LabelKind.STATION, "S-COPE-1").hears("Wrong station").seen();
             tablet.scan(LabelKind.STATION, "S-SAW-1").hears("Right station").look("look");
             tablet.press("In order").press("Enter").hears("Written down").look("sign");
             tablet.enter("482615").hears("Signed").shows("Cope the ends").look("next-step");
             assertThat(anew(lot).traveller().isSigned(new StepId("cut"))).isTrue();
-            assertThat(events(lot, TravellerEvent.AttemptRefused.class)).hasSize(5);
+            assertThat(events(lot, TravellerEvent.AttemptRefused.class)).hasSize(6);
             tablet.press("Report a problem").look("which-pieces");
             tablet.press("Piece 2").look("what-is-wrong").press("Other words").look("own-words");
             tablet.press("Back to the card").press("Put the card away").shows("Scan a traveller or a bin");

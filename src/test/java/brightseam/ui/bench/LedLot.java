@@ -15,9 +15,11 @@ import brightseam.people.Role;
 import brightseam.people.Signer;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.ReadingSpec;
+import brightseam.procedure.Step;
 import brightseam.procedure.Vocabulary;
 import brightseam.procedure.shell.ProcedureLoader;
 import brightseam.procedure.shell.SharedTables;
+import brightseam.traveller.Contact;
 import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.PartIdentity;
@@ -25,6 +27,7 @@ import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerDecider;
 import brightseam.traveller.TravellerEvent;
+import brightseam.traveller.Uses;
 import brightseam.traveller.shell.Card;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -113,7 +116,7 @@ public final class LedLot {
             case NextAction.CloseBin close -> does(new TravellerCommand.CloseBin(origin()));
             case NextAction.Begin begin -> does(new TravellerCommand.StartStep(origin(), begin.step().id(),
                     Optional.of(new TravellerCommand.StationFact(new StationId("S-1"), begin.step().station(), false)),
-                    true, true, List.of(), List.of(), List.of()));
+                    true, true, List.of(), scanned(begin.step()), List.of()));
             case NextAction.Read read -> does(new TravellerCommand.TakeReading(
                     origin(), read.step().id(), read.reading().id(), good(read.reading())));
             case NextAction.BeginHold begin -> does(new TravellerCommand.BeginHold(origin(), begin.step().id()));
@@ -128,6 +131,12 @@ public final class LedLot {
             case NextAction.AwaitDisposition stopped -> throw new AssertionError(stopped);
             case NextAction.Ended ended -> throw new AssertionError(ended);
         }
+    }
+
+    /** Everything that {@code step} asks for by scan. */
+    private List<Contact> scanned(Step step) {
+        return Uses.asked(card().traveller(), TUBE, step).stream()
+                .map(use -> new Contact(use.kind(), use.type(), "G-1", "LOT-1")).toList();
     }
 
     private static BigDecimal good(ReadingSpec spec) {

@@ -122,7 +122,7 @@ final class Lot {
         return new Card(new Traveller(new TravellerId(id), Optional.empty(), new KitId(kit),
                 new PartIdentity("LF-100-01", "Frame leg", "B"), IntStream.rangeClosed(1, pieces).boxed().toList(),
                 new HeatId("H-1"), procedure.ref(), procedure.route(), NOW, Map.copyOf(runs), List.of(), placement,
-                window, nonconformances, phase, Optional.empty()), procedure, 1);
+                window, nonconformances, phase, Optional.empty(), false), procedure, 1);
     }
 
     private static Moment ago(long seconds) {
