@@ -42,8 +42,9 @@ final class DemoShop implements SmartLifecycle {
     private final boolean withPast;
     private boolean running;
 
-    DemoShop(LastEntries ledger, Registers registers, BathPast baths, Yesterday yesterday, Today today, Now now, Story story,
-            Travellers travellers, DemoClock clock, @Value("${brightseam.demo-past:true}") boolean withPast) {
+    DemoShop(LastEntries ledger, Registers registers, BathPast baths, Yesterday yesterday, Today today, Now now,
+            Story story, Travellers travellers, DemoClock clock,
+            @Value("${brightseam.demo-past:true}") boolean withPast) {
         this.ledger = ledger;
         this.registers = registers;
         this.baths = baths;

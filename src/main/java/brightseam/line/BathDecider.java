@@ -11,13 +11,11 @@ import brightseam.kernel.Rules;
 import brightseam.people.Role;
 import brightseam.people.Signer;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * Decides what a {@link BathCommand} does to a bath. Process control keeps baths; the lead may stop one as well, and
@@ -60,7 +58,7 @@ public final class BathDecider {
     }
 
     private static Decision<BathEvent> analyse(Bath bath, BathCommand.EnterAnalysis c) {
-        SortedMap<BathQuantity, BigDecimal> values = withRatio(c.values());
+        SortedMap<BathQuantity, BigDecimal> values = BathTerms.withRatio(c.values());
         List<BathQuantity> missing = bath.terms().missing(values);
         Moment earliest = bath.lastAnalysis().map(Analysis::takenAt).orElse(bath.fill().at());
         return signedBy(c.signer(), PROCESS_CONTROL)
@@ -93,17 +91,6 @@ public final class BathDecider {
             events.add(new BathEvent.SuspectsNamed(c.origin(), bath.station(), cause, bath.suspects()));
         }
         return events;
-    }
-
-    /** Parts of nitric to one of hydrofluoric acid, to two decimals; none where there is no hydrofluoric acid. */
-    private static SortedMap<BathQuantity, BigDecimal> withRatio(SortedMap<BathQuantity, BigDecimal> entered) {
-        SortedMap<BathQuantity, BigDecimal> values = new TreeMap<>(entered);
-        BigDecimal nitric = entered.get(BathQuantity.NITRIC_ACID);
-        BigDecimal hydrofluoric = entered.get(BathQuantity.HYDROFLUORIC_ACID);
-        if (nitric != null && hydrofluoric != null && hydrofluoric.signum() > 0) {
-            values.put(BathQuantity.ACID_RATIO, nitric.divide(hydrofluoric, 2, RoundingMode.HALF_EVEN));
-        }
-        return values;
     }
 
     private static Decision<BathEvent> takeIn(Bath bath, BathCommand.TakeIn c) {

@@ -72,7 +72,7 @@ final class BathFold {
         titaniumGramPerLitre = BigDecimal.ZERO;
     }
 
-    /** Loads after the sample stay: nothing is known about the bath that they met. */
+    /** Loads from the sample on stay: nothing is known about the bath that they met. */
     private void analysed(BathEvent.Analysed event) {
         Analysis analysis = new Analysis(event.sample(), event.takenAt(), event.method(), event.values(),
                 event.signer().name());
@@ -80,12 +80,12 @@ final class BathFold {
         lastAnalysis = Optional.of(analysis);
         Optional.ofNullable(event.values().get(BathQuantity.DISSOLVED_TITANIUM)).ifPresent(measured -> {
             titaniumGramPerLitre = measured;
-            loads.stream().filter(load -> load.fill() == event.fill() && load.at().isAfter(event.takenAt()))
+            loads.stream().filter(load -> load.fill() == event.fill() && !load.at().isBefore(event.takenAt()))
                     .forEach(load -> dissolve(load.areaSquareMetres()));
         });
         if (event.allInLimits()) {
             lastGood = Optional.of(analysis);
-            loads.removeIf(load -> !load.at().isAfter(event.takenAt()));
+            loads.removeIf(load -> load.at().isBefore(event.takenAt()));
             strengthenedAt = strengthenedAt.filter(added -> added.isAfter(event.takenAt()));
         }
     }

@@ -2,6 +2,7 @@ package brightseam.line;
 
 import brightseam.kernel.Limits;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,20 @@ public record BathTerms(
         if (removalGramPerSquareMetre.filter(gram -> gram.signum() < 0).isPresent()) {
             throw new IllegalArgumentException("removal: not below zero");
         }
+    }
+
+    /**
+     * {@code entered} with the parts of nitric to one of hydrofluoric acid, to two decimals; unchanged where one of the
+     * acids is missing or there is no hydrofluoric acid.
+     */
+    public static SortedMap<BathQuantity, BigDecimal> withRatio(Map<BathQuantity, BigDecimal> entered) {
+        SortedMap<BathQuantity, BigDecimal> values = new TreeMap<>(entered);
+        BigDecimal nitric = entered.get(BathQuantity.NITRIC_ACID);
+        BigDecimal hydrofluoric = entered.get(BathQuantity.HYDROFLUORIC_ACID);
+        if (nitric != null && hydrofluoric != null && hydrofluoric.signum() > 0) {
+            values.put(BathQuantity.ACID_RATIO, nitric.divide(hydrofluoric, 2, RoundingMode.HALF_EVEN));
+        }
+        return values;
     }
 
     /** The quantities of {@code values} that lie outside their limits, in the order of the quantities. */

@@ -14,7 +14,7 @@ import java.util.SortedMap;
  * @param enteredAt the wall time at which the analysis was signed
  * @param method how it was analysed
  * @param values what was found
- * @param inLimits whether everything lay inside the limits of that time
+ * @param outOfLimits what lay outside the limits of that time
  * @param workings burette readings and what followed from them
  * @param by who signed it
  */
@@ -25,6 +25,12 @@ public record SampleLine(
         Instant enteredAt,
         String method,
         SortedMap<BathQuantity, BigDecimal> values,
-        boolean inLimits,
+        List<BathQuantity> outOfLimits,
         List<String> workings,
-        String by) {}
+        String by) {
+
+    /** Whether everything lay inside the limits of that time. */
+    public boolean inLimits() {
+        return outOfLimits.isEmpty();
+    }
+}

@@ -32,6 +32,7 @@ class RoutesAndRolesTest {
     private static final String ANYBODY = "anybody";
     private static final String SIGNED_IN = "signed in";
     private static final String DESKS = "ADMINISTRATOR INSPECTOR LEAD";
+    private static final String BATHS = "INSPECTOR LEAD PROCESS_CONTROL";
     private static final String OFFICE = "ADMINISTRATOR LEAD";
 
     private static JavaClasses classes;
@@ -54,6 +55,11 @@ class RoutesAndRolesTest {
                 entry("board", DESKS),
                 entry("board/kit/:id", DESKS),
                 entry("board/traveller/:id", DESKS),
+                entry("baths", BATHS),
+                entry("baths/:station", BATHS),
+                entry("baths/:station/sample", "PROCESS_CONTROL"),
+                entry("baths/:station/addition", "PROCESS_CONTROL"),
+                entry("baths/:station/limits", "PROCESS_CONTROL"),
                 entry("release", "LEAD"),
                 entry("stamp", "INSPECTOR"),
                 entry("stamp/:traveller", "INSPECTOR"),

@@ -58,35 +58,39 @@ final class BathRows implements Projection {
     /** The last {@code limit} analyses, latest first. */
     List<SampleLine> samples(StationId station, int limit) {
         return jdbc.sql("""
-                        select sample_number, fill_number, taken_at, entered_at, method, in_limits, workings, signed_by
+                        select sample_number, fill_number, taken_at, entered_at, method, workings, signed_by
                         from bath_analysis_row
                         where station_id = :station
                         order by position desc
                         fetch first :limit rows only
                         """)
                 .param("station", station.value()).param("limit", limit)
-                .query((row, number) -> sample(row, values(station, row.getString("sample_number")))).list();
+                .query((row, number) -> sample(station, row)).list();
     }
 
-    private SortedMap<BathQuantity, BigDecimal> values(StationId station, String sample) {
+    private SampleLine sample(StationId station, ResultSet row) throws SQLException {
         SortedMap<BathQuantity, BigDecimal> values = new TreeMap<>();
+        List<BathQuantity> outside = new ArrayList<>();
         jdbc.sql("""
-                        select quantity, measured from bath_value_row
+                        select quantity, measured, in_limits from bath_value_row
                         where station_id = :station and sample_number = :sample
                         """)
-                .param("station", station.value()).param("sample", sample)
-                .query(row -> {
-                    values.put(BathQuantity.valueOf(row.getString("quantity")),
-                            new BigDecimal(row.getString("measured")));
+                .param("station", station.value()).param("sample", row.getString("sample_number"))
+                .query(value -> {
+                    BathQuantity quantity = BathQuantity.valueOf(value.getString("quantity"));
+                    values.put(quantity, new BigDecimal(value.getString("measured")));
+                    if (!value.getBoolean("in_limits")) {
+                        outside.add(quantity);
+                    }
                 });
-        return values;
+        return line(row, values, outside.stream().sorted().toList());
     }
 
     private void insert(BathEvent.Analysed event, long position) {
         jdbc.sql("""
                         insert into bath_analysis_row (station_id, sample_number, fill_number, taken_at, entered_at,
-                            method, in_limits, workings, signed_by, position)
-                        values (:station, :sample, :fill, :taken, :entered, :method, :good, :workings, :by, :position)
+                            method, workings, signed_by, position)
+                        values (:station, :sample, :fill, :taken, :entered, :method, :workings, :by, :position)
                         """)
                 .param("station", event.station().value())
                 .param("sample", event.sample())
@@ -94,23 +98,24 @@ final class BathRows implements Projection {
                 .param("taken", event.takenAt().wall().toString())
                 .param("entered", event.origin().at().wall().toString())
                 .param("method", event.method())
-                .param("good", event.allInLimits())
                 .param("workings", String.join("\n", event.workings()))
                 .param("by", event.signer().name())
                 .param("position", position)
                 .update();
         event.values().forEach((quantity, value) -> jdbc.sql("""
-                        insert into bath_value_row (station_id, sample_number, quantity, measured)
-                        values (:station, :sample, :quantity, :measured)
+                        insert into bath_value_row (station_id, sample_number, quantity, measured, in_limits)
+                        values (:station, :sample, :quantity, :measured, :good)
                         """)
                 .param("station", event.station().value())
                 .param("sample", event.sample())
                 .param("quantity", quantity.name())
                 .param("measured", value.toPlainString())
+                .param("good", !event.outOfLimits().contains(quantity))
                 .update());
     }
 
-    private static SampleLine sample(ResultSet row, SortedMap<BathQuantity, BigDecimal> values) throws SQLException {
+    private static SampleLine line(ResultSet row, SortedMap<BathQuantity, BigDecimal> values,
+            List<BathQuantity> outOfLimits) throws SQLException {
         return new SampleLine(
                 row.getString("sample_number"),
                 row.getInt("fill_number"),
@@ -118,7 +123,7 @@ final class BathRows implements Projection {
                 Instant.parse(row.getString("entered_at")),
                 row.getString("method"),
                 values,
-                row.getBoolean("in_limits"),
+                outOfLimits,
                 lines(row.getString("workings")),
                 row.getString("signed_by"));
     }

@@ -5,6 +5,7 @@ import brightseam.kernel.StationId;
 import brightseam.ledger.Outcome;
 import brightseam.ledger.Prepared;
 import brightseam.ledger.Versioned;
+import brightseam.ledger.shell.Attempts;
 import brightseam.ledger.shell.EventStream;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Projection;
@@ -28,12 +29,14 @@ import org.springframework.stereotype.Service;
 public final class Baths {
 
     private final EventStream<Bath, BathEvent> streams;
+    private final Attempts attempts;
     private final BathRows rows;
     private final BathDeedRows deeds;
 
     /** Baths in {@code ledger}, with their rows in the database of {@code jdbc}. */
     public Baths(Ledger ledger, JdbcClient jdbc) {
         this.streams = new EventStream<>(ledger, BathStreams.KIND);
+        this.attempts = new Attempts(ledger);
         this.rows = new BathRows(jdbc);
         this.deeds = new BathDeedRows(jdbc);
     }
@@ -70,7 +73,7 @@ public final class Baths {
         return deeds.deeds(station, limit);
     }
 
-    /** What {@code commands}, all on one bath, would store in one append, each decided on what those before it leave. */
+    /** What {@code commands} on one bath would store in one append, each decided on what those before it leave. */
     public Prepared<Bath> prepare(StationId station, List<? extends BathCommand> commands) {
         List<Function<Optional<Bath>, Decision<BathEvent>>> deciders = new ArrayList<>();
         commands.forEach(command -> deciders.add(bath -> BathDecider.decide(bath, command)));
@@ -96,9 +99,15 @@ public final class Baths {
      * @throws brightseam.ledger.NotStoredException where the disk failed; nothing was stored then
      */
     public Outcome<Bath> execute(BathCommand command) {
-        if (command instanceof BathCommand.EnterAnalysis || command instanceof BathCommand.FindBad) {
-            throw new IllegalArgumentException("names suspects: " + command.getClass().getSimpleName());
-        }
-        return streams.execute(command.station(), bath -> BathDecider.decide(bath, command));
+        return execute(command.station(), List.of(command));
+    }
+
+    /** As {@link #execute(BathCommand)}, for {@code commands} on one bath that are stored together or not at all. */
+    public Outcome<Bath> execute(StationId station, List<? extends BathCommand> commands) {
+        commands.stream().filter(one -> one instanceof BathCommand.EnterAnalysis || one instanceof BathCommand.FindBad)
+                .findFirst().ifPresent(naming -> {
+                    throw new IllegalArgumentException("names suspects: " + naming.getClass().getSimpleName());
+                });
+        return attempts.commit(() -> prepare(station, commands));
     }
 }

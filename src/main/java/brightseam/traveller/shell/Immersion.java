@@ -134,7 +134,7 @@ class Immersion {
     }
 
     /** The baskets of which a piece has not come out of the tank, by the records of what went in. */
-    private Set<BinId> stillInside(Bath bath) {
+    Set<BinId> stillInside(Bath bath) {
         return bath.inside().stream()
                 .filter(load -> load.travellers().stream().anyMatch(id -> isInside(id, bath.station())))
                 .map(LoadTaken::basket).collect(Collectors.toSet());

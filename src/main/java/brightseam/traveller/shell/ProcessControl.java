@@ -1,5 +1,6 @@
 package brightseam.traveller.shell;
 
+import brightseam.kernel.BinId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
 import brightseam.kernel.StationId;
@@ -21,6 +22,7 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
@@ -37,11 +39,13 @@ public class ProcessControl {
     private final Transactions transactions;
     private final Travellers travellers;
     private final Baths baths;
+    private final Immersion immersion;
 
-    ProcessControl(Transactions transactions, Travellers travellers, Baths baths) {
+    ProcessControl(Transactions transactions, Travellers travellers, Baths baths, Immersion immersion) {
         this.transactions = transactions;
         this.travellers = travellers;
         this.baths = baths;
+        this.immersion = immersion;
     }
 
     /**
@@ -73,6 +77,14 @@ public class ProcessControl {
     public List<TravellerId> suspects(StationId station) {
         return baths.find(station).map(found -> found.state())
                 .map(bath -> named(bath, bath.suspects())).orElse(List.of());
+    }
+
+    /** What hangs in the tank now, by the records of what went in. */
+    public List<LoadTaken> inside(StationId station) {
+        return baths.find(station).map(found -> found.state()).map(bath -> {
+            Set<BinId> still = immersion.stillInside(bath);
+            return bath.inside().stream().filter(load -> still.contains(load.basket())).toList();
+        }).orElse(List.of());
     }
 
     private interface Asking {

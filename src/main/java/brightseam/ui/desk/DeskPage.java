@@ -82,7 +82,12 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         Nav ways = new Nav();
         ways.addClassName("desk-ways");
         ways.getElement().setAttribute("aria-label", "Pages");
-        ways.add(Links.to("board", "Board"));
+        if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.ADMINISTRATOR)) {
+            ways.add(Links.to("board", "Board"));
+        }
+        if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL)) {
+            ways.add(Links.to("baths", "Baths"));
+        }
         if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.FABRICATOR)) {
             ways.add(Links.to("plan", "Plan"));
         }

@@ -18,7 +18,8 @@ record Place(Role role, String path, String title, String purpose) {
             new Place(Role.FABRICATOR, "bench", "Bench", "do and sign the steps"),
             new Place(Role.LEAD, "board", "Board", "what is ready, what runs out first"),
             new Place(Role.INSPECTOR, "stamp", "Stamp desk", "accept or reject, decide nonconformances"),
-            new Place(Role.ADMINISTRATOR, "shop", "Shop registers", "people, bins, stations, heats, labels"));
+            new Place(Role.ADMINISTRATOR, "shop", "Shop registers", "people, bins, stations, heats, labels"),
+            new Place(Role.PROCESS_CONTROL, "baths", "Baths", "analyses, additions, locks"));
 
     /** The screens of whoever holds {@code roles}, in the order of the roles. */
     static List<Place> of(Collection<Role> roles) {

@@ -12,7 +12,6 @@ create table bath_analysis_row (
     taken_at varchar(40) not null,
     entered_at varchar(40) not null,
     method varchar(80) not null,
-    in_limits boolean not null,
     workings varchar(16000) not null,
     signed_by varchar(80) not null,
     position bigint not null,
@@ -24,5 +23,6 @@ create table bath_value_row (
     sample_number varchar(24) not null,
     quantity varchar(24) not null,
     measured varchar(40) not null,
+    in_limits boolean not null,
     primary key (station_id, sample_number, quantity)
 );
