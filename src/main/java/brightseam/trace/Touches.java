@@ -83,6 +83,7 @@ public final class Touches {
                     new TouchChange.StepOver(step, before.pass(step), e.at().wall())).toList();
             case PiecesScrapped e -> e.pieces().containsAll(before.pieces()) ? ended(e.at().wall()) : List.of();
             case Closed e -> List.of(new TouchChange.LeftBin(e.at().wall()));
+            case GlovesSpent e -> List.of();
             case ReadingCorrected e -> List.of();
             case WindowOpened e -> List.of();
             case WindowEnded e -> List.of();
