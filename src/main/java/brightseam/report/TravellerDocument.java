@@ -6,6 +6,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.ProcedureRef;
+import brightseam.traveller.Nonconformance.Cause;
 import brightseam.traveller.PartIdentity;
 import brightseam.traveller.Phase;
 import java.util.List;
@@ -61,6 +62,12 @@ public record TravellerDocument(
         window = List.copyOf(window);
         refused = List.copyOf(refused);
         authority = List.copyOf(authority);
+    }
+
+    /** Whether something that touched the pieces is under suspicion and nobody has decided yet. */
+    public boolean isSuspect() {
+        return identity.quarantined() && findings.stream().anyMatch(finding ->
+                finding.cause() == Cause.SUSPECT && finding.decision().isEmpty() && !finding.pieces().isEmpty());
     }
 
     /**

@@ -13,6 +13,8 @@ import brightseam.trace.shell.TraceTables;
 import brightseam.trace.shell.Traces;
 import brightseam.traveller.Stories;
 import brightseam.traveller.shell.TravellerStreams;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -30,7 +32,9 @@ public final class TraceBench {
 
     private static final int PAGE = 50;
     private static final int QUESTIONS = 100;
-    private static final int RECORDS = 60;
+    private static final int RECORDS = 40;
+    private static final int WARM_UP = 5;
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
     private final Random random = new Random(7);
 
@@ -58,14 +62,15 @@ public final class TraceBench {
     }
 
     private void ask(Traces traces, ManyContacts.Made made) {
-        System.out.println("asked from | contacts in the answer | travellers | first/ms | median/ms | p99/ms");
+        System.out.println("asked from | contacts in the answer | travellers | median/ms | p99/ms"
+                + " | of it computing: median/ms | p99/ms");
         for (ThingKind kind : List.of(ThingKind.HEAT, ThingKind.KIT, ThingKind.BATH, ThingKind.GLOVES,
                 ThingKind.WIPES, ThingKind.SOLVENT, ThingKind.BIN, ThingKind.GAUGE, ThingKind.STATION,
                 ThingKind.PERSON)) {
             fromThing(traces, made, kind);
         }
         long[] found = new long[2];
-        long[] nanos = times(made, lot -> {
+        Times nanos = times(made, lot -> {
             found[0] = traces.touches(lot, 1).size();
             found[1] = traces.beside(lot).size();
             return found[0];
@@ -78,7 +83,7 @@ public final class TraceBench {
         Reach[] last = new Reach[1];
         List<TraceQuestion> questions = random.ints(QUESTIONS, 0, made.lots())
                 .mapToObj(lot -> TraceQuestion.of(ManyContacts.thing(traces, kind, made.lot(lot)))).toList();
-        long[] nanos = timed(QUESTIONS, i -> {
+        Times nanos = timed(QUESTIONS, i -> {
             last[0] = traces.reach(questions.get(i));
             List<TravellerId> page = last[0].travellers().stream().limit(PAGE).map(Reached::now)
                     .map(now -> now.traveller()).toList();
@@ -87,28 +92,39 @@ public final class TraceBench {
         print(kind.name(), last[0].counts().contacts(), last[0].counts().travellers(), nanos);
     }
 
-    private long[] times(ManyContacts.Made made, Function<TravellerId, Long> ask) {
+    /** What each question took, and what of that this thread was computing: the rest the machine did other things. */
+    private record Times(long[] wall, long[] cpu) {}
+
+    private Times times(ManyContacts.Made made, Function<TravellerId, Long> ask) {
         int[] lots = random.ints(QUESTIONS, 0, made.lots()).toArray();
         return timed(QUESTIONS, i -> ask.apply(made.lot(lots[i])));
     }
 
-    private static long[] timed(int count, IntToLongFunction ask) {
-        long[] nanos = new long[count];
-        for (int i = 0; i < count; i++) {
-            long start = System.nanoTime();
-            if (ask.applyAsLong(i) == 0) {
+    private static Times timed(int count, IntToLongFunction ask) {
+        Times times = new Times(new long[count], new long[count]);
+        for (int i = -WARM_UP; i < count; i++) {
+            long wall = System.nanoTime();
+            long cpu = THREADS.getCurrentThreadCpuTime();
+            if (ask.applyAsLong(Math.max(0, i)) == 0) {
                 throw new IllegalStateException("nothing found");
             }
-            nanos[i] = System.nanoTime() - start;
+            if (i >= 0) {
+                times.wall()[i] = System.nanoTime() - wall;
+                times.cpu()[i] = THREADS.getCurrentThreadCpuTime() - cpu;
+            }
         }
-        return nanos;
+        return times;
     }
 
-    private static void print(String from, long contacts, long travellers, long[] nanos) {
-        double first = nanos[0] / 1e6;
-        Arrays.sort(nanos);
-        System.out.printf("%10s | %,22d | %,10d | %8.1f | %9.1f | %6.1f%n", from, contacts, travellers, first,
-                nanos[nanos.length / 2] / 1e6, nanos[nanos.length * 99 / 100] / 1e6);
+    private static void print(String from, long contacts, long travellers, Times times) {
+        System.out.printf("%10s | %,22d | %,10d | %9.1f | %6.1f | %26.1f | %6.1f%n", from, contacts, travellers,
+                millis(times.wall(), 50), millis(times.wall(), 99), millis(times.cpu(), 50), millis(times.cpu(), 99));
+    }
+
+    private static double millis(long[] nanos, int percent) {
+        long[] sorted = nanos.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length * percent / 100] / 1e6;
     }
 
     /** The same records stored one event at a time, with and without the tables of contacts; turns of a record each. */

@@ -68,7 +68,7 @@ final class RecordPaper {
         sheet.add(words, "h1", "", identity.id().value());
         sheet.add(words, "p", "what", identity.part().description() + ", " + Phrases.pieces(identity.pieces()));
         sheet.add(words, "p", "phase", "Now: " + Phrases.phase(identity.phase())
-                + (identity.quarantined() ? ", in quarantine" : ""));
+                + (identity.quarantined() ? ", in quarantine" : "") + (told.isSuspect() ? ", SUSPECT" : ""));
         Element symbol = sheet.add(sheet.add(row, "td", "symbol"), "object", "data-matrix");
         symbol.setAttribute("type", DataMatrixDrawer.TYPE);
         symbol.setAttribute(DataMatrixDrawer.PAYLOAD, told.recordMark().payload());

@@ -75,6 +75,11 @@ public class Traces {
         return whereabouts.children(traveller);
     }
 
+    /** Every traveller under suspicion, sorted by label. */
+    public List<TravellerId> suspects() {
+        return whereabouts.suspects();
+    }
+
     /** Lots of {@code kind} that have been under {@code label} and touched pieces, latest first; a bath's fills. */
     public List<Thing> lots(ThingKind kind, String label) {
         return reach.lots(kind, label);

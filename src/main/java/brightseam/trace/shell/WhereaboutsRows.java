@@ -42,6 +42,11 @@ final class WhereaboutsRows {
                 .param(parent.value()).query(WhereaboutsRows::whereabouts).list();
     }
 
+    List<TravellerId> suspects() {
+        return jdbc.sql("select traveller_id from trace_traveller where suspect = true order by traveller_id")
+                .query(String.class).list().stream().map(TravellerId::new).toList();
+    }
+
     void insert(Whereabouts now, long position) {
         jdbc.sql("""
                 insert into trace_traveller (parent_id, kit_id, heat_id, part_number, part_description,

@@ -17,6 +17,7 @@ import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerDecider;
 import brightseam.traveller.TravellerEvent;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
 
@@ -59,6 +60,14 @@ public class InspectorActions {
             Optional<StepId> returnTo, String reason, Signer signer) {
         return transactions.run(actor, "decide", List.of(id), (origin, card) -> new TravellerCommand.Decide(
                 origin, number, disposition, returnTo, reason, signer));
+    }
+
+    /** Decides the same of one nonconformance of each of {@code numbers}, with one signature: all of them or none. */
+    public Outcome<List<Traveller>> decideTogether(Actor actor, Map<TravellerId, Integer> numbers,
+            Disposition disposition, Optional<StepId> returnTo, String reason, Signer signer) {
+        return transactions.run(actor, "decide together", numbers.keySet(), (origin, card) ->
+                new TravellerCommand.Decide(
+                        origin, numbers.get(card.id()), disposition, returnTo, reason, signer));
     }
 
     /** Sets {@code pieces} apart as a traveller of their own, in the same bin; answers the new one. */

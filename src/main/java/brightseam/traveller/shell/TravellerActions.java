@@ -194,13 +194,14 @@ public class TravellerActions {
                 .orElseThrow();
     }
 
+    /** What has ended was taken out of its bin; where it comes back, its record still names that bin. */
     private List<BinCommand> moves(Origin origin, Collection<TravellerId> ids, BinId to) {
         boolean clean = fact(to).binClass().isClean();
         Map<TravellerId, LotSize> known = sizes.in(bins.find(to).orElseThrow().state(), ids);
         List<BinCommand> moves = new ArrayList<>();
         for (TravellerId id : ids) {
             travellers.find(id).flatMap(card -> card.traveller().placement())
-                    .filter(where -> !where.bin().equals(to))
+                    .filter(where -> !where.bin().equals(to) && bins.inside(where.bin()).contains(id))
                     .ifPresent(where -> moves.add(new BinCommand.TakeOut(where.bin(), id, origin)));
             moves.add(new BinCommand.PutIn(to, id, clean, known, origin));
         }

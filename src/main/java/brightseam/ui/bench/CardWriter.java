@@ -40,7 +40,7 @@ final class CardWriter {
         Optional<Step> step = Load.stepOf(next);
         return new BenchCard(
                 step.map(this::line).orElse(card.procedure().title()),
-                step.map(Step::title).orElseGet(() -> headline(next)),
+                step.map(Step::title).orElseGet(() -> headline(next, traveller)),
                 step.map(Step::instruction).orElse(""),
                 words(load), where(traveller), marks(card, step),
                 hurry(card, step),
@@ -65,8 +65,9 @@ final class CardWriter {
                 .orElse(Wording.words(step.station())).toLowerCase(java.util.Locale.ROOT);
     }
 
-    private static String headline(NextAction next) {
-        return next instanceof NextAction.AwaitDisposition ? "In quarantine" : "Nothing left to do";
+    private static String headline(NextAction next, Traveller traveller) {
+        return next instanceof NextAction.AwaitDisposition
+                ? traveller.isSuspect() ? "Suspect: in quarantine" : "In quarantine" : "Nothing left to do";
     }
 
     static String words(Load load) {
@@ -80,7 +81,8 @@ final class CardWriter {
     }
 
     private static String where(Traveller traveller) {
-        return traveller.placement().map(place -> "In " + Wording.words(place.binClass().name()) + " " + place.bin()
+        String stopped = traveller.isSuspect() ? "SUSPECT · " : "";
+        return stopped + traveller.placement().map(place -> "In " + Wording.words(place.binClass().name()) + " " + place.bin()
                 + (place.binClass().isClean() ? place.closed() ? ", closed" : ", open" : "")).orElse("In no bin yet");
     }
 

@@ -65,7 +65,7 @@ final class BoardModel {
 
     private static String verdict(Card card, Moment now) {
         if (card.traveller().isInQuarantine()) {
-            return "Quarantine";
+            return card.traveller().isSuspect() ? "Suspect: quarantine" : "Quarantine";
         }
         if (card.traveller().phase() == Phase.PASSED_IN) {
             return "Passed in";

@@ -22,6 +22,7 @@ final class KitLineItem extends ListItem {
         add(head);
         kit.session().ifPresent(session ->
                 add(new Paragraph(new Span("Session due "), new Left(session.left(), speed))));
+        lines("SUSPECT:", kit.suspects());
         lines("Held up by", kit.holdUps());
         lines("Ready, but not for the session", kit.closing());
         if (!kit.lacking().isEmpty()) {

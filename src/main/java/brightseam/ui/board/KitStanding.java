@@ -5,6 +5,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.TravellerId;
 import brightseam.kit.Kit;
 import brightseam.kit.KitLine;
+import brightseam.report.Phrases;
 import brightseam.traveller.Phase;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.shell.Card;
@@ -27,6 +28,7 @@ import java.util.stream.Collectors;
  * @param lacking pieces that the parts list asks for and no traveller has
  * @param holdUps travellers that are not ready, and why
  * @param closing travellers that are ready but whose clean window closes before the session
+ * @param suspects travellers under suspicion, those that are through the lock too
  * @param session when the chamber session is due
  */
 record KitStanding(
@@ -36,6 +38,7 @@ record KitStanding(
         List<String> lacking,
         List<HoldUp> holdUps,
         List<HoldUp> closing,
+        List<HoldUp> suspects,
         Optional<Countdown> session) {
 
     /** Whether a kit can go in. */
@@ -73,12 +76,12 @@ record KitStanding(
                 .map(card -> new HoldUp(card.id(), String.join("; ", MissingWords.shortly(card, now)))).toList();
         Optional<Countdown> session = Countdowns.session(kit, now);
         return new KitStanding(kit.id(), kit.title(), verdict(own, lacking, holdUps), lacking, holdUps,
-                session.map(due -> closing(own, due.left(), now)).orElse(List.of()), session);
+                session.map(due -> closing(own, due.left(), now)).orElse(List.of()), suspects(own), session);
     }
 
     /** The same without what changes by itself from second to second. */
     KitStanding withoutTime() {
-        return new KitStanding(id, title, verdict, lacking, holdUps, closing, Optional.empty());
+        return new KitStanding(id, title, verdict, lacking, holdUps, closing, suspects, Optional.empty());
     }
 
     private static Verdict verdict(List<Card> own, List<String> lacking, List<HoldUp> holdUps) {
@@ -97,6 +100,13 @@ record KitStanding(
         return own.stream().filter(card -> card.isReady(now) && !card.isReady(due))
                 .map(card -> new HoldUp(card.id(), String.join("; ", MissingWords.shortly(card, due))
                         + " when the session is due"))
+                .toList();
+    }
+
+    private static List<HoldUp> suspects(List<Card> own) {
+        return own.stream().filter(card -> card.traveller().isSuspect())
+                .map(card -> new HoldUp(card.id(), Phrases.pieces(card.traveller().pieces()) + ", "
+                        + Phrases.phase(card.traveller().phase())))
                 .toList();
     }
 

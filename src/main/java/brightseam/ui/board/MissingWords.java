@@ -4,6 +4,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.StepId;
 import brightseam.traveller.Missing;
 import brightseam.traveller.Nonconformance;
+import brightseam.traveller.Phase;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.Window;
 import brightseam.traveller.WindowEnd;
@@ -23,7 +24,7 @@ final class MissingWords {
 
     /** Every part that is missing, one sentence part each. */
     static List<String> whole(Card card, Moment now) {
-        return card.missing(now).stream().map(missing -> one(card, missing)).toList();
+        return missing(card, now).stream().map(missing -> one(card, missing)).toList();
     }
 
     /**
@@ -32,7 +33,7 @@ final class MissingWords {
      */
     static List<String> shortly(Card card, Moment now) {
         List<String> words = new ArrayList<>();
-        List<Missing> all = card.missing(now);
+        List<Missing> all = missing(card, now);
         all.stream().filter(Missing.Quarantine.class::isInstance).forEach(stop -> words.add(one(card, stop)));
         List<Missing> unsigned = all.stream().filter(MissingWords::isUnsigned).toList();
         if (!unsigned.isEmpty()) {
@@ -45,6 +46,15 @@ final class MissingWords {
                 .filter(missing -> cleaned || missing instanceof Missing.NoWindow && endedBadly)
                 .forEach(missing -> words.add(one(card, missing)));
         return List.copyOf(words);
+    }
+
+    /** Past the lock nothing is missing any more, yet suspicion can stop it there. */
+    private static List<Missing> missing(Card card, Moment now) {
+        Traveller traveller = card.traveller();
+        return traveller.phase() != Phase.ACTIVE && traveller.isInQuarantine()
+                ? List.of(new Missing.Quarantine(
+                        traveller.openNonconformances().stream().map(Nonconformance::number).toList()))
+                : card.missing(now);
     }
 
     private static boolean isUnsigned(Missing missing) {

@@ -24,6 +24,7 @@ import brightseam.ui.desk.LabelTexts;
 import brightseam.ui.desk.Left;
 import brightseam.ui.desk.Links;
 import brightseam.ui.parts.Changes;
+import brightseam.ui.trace.TraceAddress;
 import brightseam.words.Words;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
@@ -121,6 +122,9 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         Div links = Forms.row(Links.to("board/kit/" + card.traveller().kit(), "Kit " + card.traveller().kit()),
                 Files.pdf("Print its label", card.id() + "-label.pdf",
                         () -> printer.pages(List.of(LabelTexts.of(card.traveller(), desk().isDemo())))));
+        if (desk().holds(Role.LEAD, Role.INSPECTOR)) {
+            links.add(Links.to(TraceAddress.of(card.id()), "What touched it"));
+        }
         if (desk().holds(Role.INSPECTOR)) {
             links.add(Links.to("stamp/" + card.id(), "Read the whole record"));
         }

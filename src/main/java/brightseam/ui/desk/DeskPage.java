@@ -97,6 +97,9 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         if (desk.holds(Role.INSPECTOR)) {
             ways.add(Links.to("stamp", "Stamp desk"));
         }
+        if (desk.holds(Role.LEAD, Role.INSPECTOR)) {
+            ways.add(Links.to("trace", "Trace"));
+        }
         if (desk.holds(Role.LEAD, Role.ADMINISTRATOR)) {
             ways.add(Links.to("shop", "Shop registers"));
         }

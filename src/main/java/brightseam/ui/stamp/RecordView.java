@@ -23,6 +23,7 @@ import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Left;
 import brightseam.ui.desk.Links;
 import brightseam.ui.parts.Changes;
+import brightseam.ui.trace.TraceAddress;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Anchor;
@@ -137,7 +138,7 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
         mine.flatMap(Waiting::windowLeft).ifPresent(left -> all.add(new Paragraph(
                 new Span("Its clean window closes "), new Left(left, desk().speed()))));
         Div ways = Forms.row(RecordLinks.pdf(card.id()), RecordLinks.csv(card.id()),
-                Links.to("stamp", "All that wait"));
+                Links.to(TraceAddress.of(card.id()), "What touched it"), Links.to("stamp", "All that wait"));
         if (mine.isPresent()) {
             Anchor down = new Anchor("#decide", "Go to the decision");
             down.setRouterIgnore(true);

@@ -6,9 +6,13 @@ import brightseam.report.Pass;
 import brightseam.report.Phrases;
 import brightseam.report.ReadingLine;
 import brightseam.report.StepPage;
+import brightseam.trace.Thing;
+import brightseam.trace.ThingKind;
+import brightseam.ui.desk.Links;
 import brightseam.ui.parts.Chart;
 import brightseam.ui.parts.HoldBar;
 import brightseam.ui.parts.ReadingScale;
+import brightseam.ui.trace.TraceAddress;
 import brightseam.words.Wording;
 import brightseam.words.Words;
 import com.vaadin.flow.component.Component;
@@ -21,6 +25,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import java.time.ZoneId;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One step to read: every pass with holds and readings against their limits, corrections in place. */
 final class StepReading extends Section {
@@ -44,7 +49,7 @@ final class StepReading extends Section {
     }
 
     private Div pass(Pass pass) {
-        Div shown = new Div(new Paragraph(begun(pass)));
+        Div shown = new Div(new Paragraph(begun(pass)), traces(pass));
         shown.addClassName("record-pass");
         pass.gap().ifPresent(gap -> shown.add(gap(gap)));
         pass.hold().ifPresent(hold -> shown.add(hold(hold)));
@@ -70,6 +75,19 @@ final class StepReading extends Section {
                         + pass.contacts().stream().map(Phrases::contact).collect(Collectors.joining("; ")) + ".")
                 + (pass.cautionsRead().isEmpty() ? ""
                         : " Cautions read: " + String.join("; ", pass.cautionsRead()) + ".");
+    }
+
+    /** From each label to what else it touched. */
+    private static Component traces(Pass pass) {
+        Paragraph ways = new Paragraph(new Span("Trace: "));
+        Stream.of(pass.bins().stream().map(stay -> Thing.of(ThingKind.BIN, stay.bin())),
+                        pass.station().stream().map(station -> Thing.of(ThingKind.STATION, station)),
+                        pass.contacts().stream().map(Thing::of),
+                        Stream.of(Thing.of(ThingKind.PERSON, pass.startedBy().badge())))
+                .flatMap(things -> things).distinct()
+                .forEach(thing -> ways.add(Links.to(TraceAddress.of(thing), thing.label()), new Span(" ")));
+        ways.addClassName("record-traces");
+        return ways;
     }
 
     private static Component gap(GapTaken gap) {

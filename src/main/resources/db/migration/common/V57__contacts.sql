@@ -21,7 +21,7 @@ create table trace_contact (
 -- Holds every column that counting asks for, so that a busy thing's contacts are counted without reading their rows.
 create index trace_contact_by_thing on trace_contact
     (kind, label, lot, from_millis, until_millis, traveller_id, piece_count);
-create index trace_contact_by_traveller on trace_contact (traveller_id, step_id, pass, kind, label);
+create index trace_contact_by_traveller on trace_contact (traveller_id, step_id, pass);
 
 -- Where the pieces are now, and the event that began contact with the bin that they are in.
 create table trace_traveller (

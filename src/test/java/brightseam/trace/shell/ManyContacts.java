@@ -14,6 +14,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
@@ -36,7 +37,7 @@ public final class ManyContacts {
     private final List<Touch> one = TouchLog.of(Stories.closed()).touches();
     private long position;
 
-    /** What was made: the things to ask about by kind, and how much there is. */
+    /** How much was made. */
     public record Made(int lots, long contacts) {
 
         /** A lot by its number from 0. */
@@ -103,6 +104,7 @@ public final class ManyContacts {
                 case KIT -> Thing.of(ThingKind.KIT, kit(number));
                 case PERSON -> Thing.of(ThingKind.PERSON, person.apply(i));
                 case BIN -> Thing.of(ThingKind.BIN, "B-" + random.nextInt(BASKETS));
+                case STATION -> Thing.of(ThingKind.STATION, station(touch));
                 default -> touch.thing();
             };
             touches.add(shifted(touch, number, later, thing));
@@ -120,11 +122,15 @@ public final class ManyContacts {
         }
         return switch (at.step().get().value()) {
             case "degrease", "pickle", "acid-rinse" -> Stream.of(gloves, new Thing(ThingKind.BATH,
-                    "S-" + at.step().get().value().toUpperCase(java.util.Locale.ROOT), "" + number / LOTS_A_WEEK));
+                    station(at), "" + number / LOTS_A_WEEK));
             default -> Stream.of(gloves, new Thing(ThingKind.WIPES, "G-2" + number / 36, "W" + number / 360),
                     new Thing(ThingKind.SOLVENT, "G-3" + number / 144, "A" + number / 1440),
                     new Thing(ThingKind.GAUGE, "G-4" + number % 3, "SN-" + number % 3));
         };
+    }
+
+    private static String station(Touch at) {
+        return "S-" + at.step().orElseThrow().value().toUpperCase(Locale.ROOT);
     }
 
     private static Touch shifted(Touch touch, int number, Duration later, Thing thing) {
