@@ -87,7 +87,7 @@ public record Draft(
         }
     }
 
-    /** A step as written; lists that are left out are empty. */
+    /** A step as written; lists that are left out are empty, and without a mix anything lies together. */
     public record StepDraft(
             String id,
             int number,
@@ -105,7 +105,8 @@ public record Draft(
             List<ReadingDraft> readings,
             SignedBy signedBy,
             List<String> reworkTo,
-            List<String> sources) {
+            List<String> sources,
+            Optional<Mix> mix) {
 
         /** Takes a list that is left out as empty. */
         public StepDraft {
@@ -124,7 +125,7 @@ public record Draft(
                     EnumSet.copyOf(bins), gloves, needs,
                     uses.stream().map(UseDraft::toUse).toList(), hold.map(HoldDraft::toHold), gap,
                     readings.stream().map(ReadingDraft::toReading).toList(), signedBy,
-                    reworkTo.stream().map(StepId::new).toList(), sources);
+                    reworkTo.stream().map(StepId::new).toList(), sources, mix.orElse(Mix.ANY));
         }
     }
 

@@ -24,6 +24,7 @@ public final class ProcedureRules {
             Rule.eachStep("an-acid-soak-has-a-maximum", HoldRules::anAcidSoakHasAMaximum),
             Rule.eachStep("an-acid-soak-has-a-gap", HoldRules::anAcidSoakHasAGap),
             Rule.eachStep("a-short-gap-leaves-no-time-to-read", HoldRules::aShortGapLeavesNoTimeToRead),
+            Rule.eachStep("a-mix-needs-a-basket", RouteRules::aMixNeedsABasket),
 
             Rule.whole("the-window-names-steps", WindowRules::theWindowNamesSteps),
             Rule.whole("the-window-opens-before-it-closes", WindowRules::theWindowOpensBeforeItCloses),

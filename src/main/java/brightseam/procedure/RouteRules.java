@@ -83,6 +83,11 @@ final class RouteRules {
                 "at most " + INSTRUCTION_LENGTH_MAX + ": about three lines on the bench");
     }
 
+    static Stream<Breach> aMixNeedsABasket(Draft draft, Vocabulary vocabulary, StepDraft step, int place) {
+        return when(step.mix().isPresent() && !step.bins().contains(BinClass.PROCESS_BASKET),
+                "/steps/" + place + "/mix", "a mix where no basket is", "bins with process-basket, or no mix");
+    }
+
     static List<Integer> places(Draft draft, StepKind kind) {
         return IntStream.range(0, draft.steps().size())
                 .filter(place -> draft.steps().get(place).kind() == kind)

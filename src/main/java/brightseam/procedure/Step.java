@@ -25,6 +25,7 @@ import java.util.Set;
  * @param signedBy who passes the step; an inspector's step is an inspection point that only a stamp passes
  * @param reworkTo steps that a rework found here may return to
  * @param sources keys of the procedure's sources for the values of this step
+ * @param mix what may lie together in one basket meanwhile
  */
 public record Step(
         StepId id,
@@ -43,7 +44,8 @@ public record Step(
         List<ReadingSpec> readings,
         SignedBy signedBy,
         List<StepId> reworkTo,
-        List<String> sources) {
+        List<String> sources,
+        Mix mix) {
 
     /** Copies the collections. */
     public Step {

@@ -18,7 +18,7 @@ import java.util.Optional;
 public final class Guide {
 
     /** A gap up to this long leaves hands no time for anything but the next step. Common practice, from memory. */
-    private static final Duration HURRY_MAX = Duration.ofMinutes(2);
+    static final Duration HURRY_MAX = Duration.ofMinutes(2);
 
     private final Traveller traveller;
     private final Procedure procedure;

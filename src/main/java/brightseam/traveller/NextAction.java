@@ -40,4 +40,20 @@ public sealed interface NextAction {
 
     /** Nothing is left to do. */
     record Ended(Phase phase) implements NextAction {}
+
+    /** The step that it is about, where it is about one. */
+    default Optional<Step> about() {
+        return switch (this) {
+            case PutInto at -> Optional.of(at.step());
+            case CloseBin at -> Optional.of(at.step());
+            case Begin at -> Optional.of(at.step());
+            case Read at -> Optional.of(at.step());
+            case BeginHold at -> Optional.of(at.step());
+            case Holding at -> Optional.of(at.step());
+            case Sign at -> Optional.of(at.step());
+            case AwaitStamp at -> Optional.of(at.step());
+            case AwaitDisposition open -> Optional.empty();
+            case Ended ended -> Optional.empty();
+        };
+    }
 }

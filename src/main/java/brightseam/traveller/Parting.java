@@ -1,12 +1,14 @@
 package brightseam.traveller;
 
+import brightseam.procedure.Procedure;
+import brightseam.traveller.TravellerCommand.TakeOut;
 import brightseam.traveller.TravellerEvent.PiecesSetApart;
 import brightseam.traveller.TravellerEvent.SetApart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Makes the first event of a traveller that was set apart. */
+/** Makes the first events of a traveller that was set apart. */
 public final class Parting {
 
     private Parting() {}
@@ -26,6 +28,14 @@ public final class Parting {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * What follows for the child of a {@code takeOut} that {@code decided} sets apart: out of the bath, reported, and
+     * into its own bin; empty where nothing is set apart.
+     */
+    public static List<TravellerEvent> leaving(SetApart first, Procedure procedure, TakeOut takeOut) {
+        return new TakeOutRules(Traveller.fold(List.of(first)).orElseThrow(), procedure).leaving(takeOut);
     }
 
     /**

@@ -108,6 +108,14 @@ public sealed interface TravellerCommand {
     record SetApart(Origin origin, TravellerId child, List<Integer> pieces, String reason, Signer signer)
             implements TravellerCommand {}
 
+    /**
+     * Take pieces out of their load, because something is or may be wrong with them: out of the bath at that moment,
+     * if they are in one, and into another bin, with an open nonconformance. Some pieces of a lot become the traveller
+     * {@code child}; where they are the whole lot, it is taken out itself.
+     */
+    record TakeOut(Origin origin, TravellerId child, List<Integer> pieces, String reason, BinFact bin, Signer signer)
+            implements TravellerCommand {}
+
     /** Let the server note what time alone has brought about. */
     record Watch(Origin origin) implements TravellerCommand {}
 

@@ -85,6 +85,7 @@ public final class TravellerDecider {
             case MarkSuspect c -> quarantine.markSuspect(c);
             case Decide c -> quarantine.decide(c);
             case SetApart c -> new LotRules(now).setApart(c);
+            case TakeOut c -> new TakeOutRules(now, procedure).takeOut(c);
             case Watch c -> Decision.accepted(List.of());
             case NoteRefusal c -> Decision.accepted(List.of(note(c)));
         };

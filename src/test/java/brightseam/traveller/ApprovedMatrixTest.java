@@ -134,6 +134,10 @@ class ApprovedMatrixTest {
             commands.put("decide " + disposition, shop -> shop.ask.decide(1, disposition, Commands.INSPECTOR));
         }
         commands.put("set apart", shop -> shop.ask.setApart("T-1042.1", 1));
+        commands.put("take out a piece", shop -> shop.ask.takeOut(
+                "T-1042.1", BinClass.PROCESS_BASKET, Commands.FABRICATOR, 1));
+        commands.put("take out the lot", shop -> shop.ask.takeOut(
+                "T-1042.1", BinClass.PROCESS_BASKET, Commands.FABRICATOR, 1, 2, 3, 4));
         commands.put("watch", shop -> shop.ask.watch());
         commands.put("note refusal", shop -> new TravellerCommand.NoteRefusal(shop.ask.by(Commands.LEAD), "sign",
                 List.of(new TravellerRefusal.ReasonMissing())));

@@ -162,6 +162,11 @@ final class Commands {
         return new SetApart(by(FABRICATOR), new TravellerId(child), Arrays.asList(pieces), "one dent", FABRICATOR);
     }
 
+    TakeOut takeOut(String child, BinClass into, Signer who, Integer... pieces) {
+        return new TakeOut(by(who), new TravellerId(child), Arrays.asList(pieces), "a dent",
+                new BinFact(new BinId("B-8"), into, false), who);
+    }
+
     Watch watch() {
         return new Watch(new Origin(now.get(), Origin.SHOP, "server", false));
     }

@@ -45,6 +45,8 @@ final class RandomShift {
     private final Commands ask = new Commands(procedure, this::now);
     private Moment now = new Moment(Instant.parse("2031-03-04T08:00:00Z"), 0);
     private String at = "T-1042";
+    /** How many times pieces were taken out of their load. */
+    int takenOut;
 
     RandomShift(long seed) {
         this.random = new Random(seed);
@@ -111,7 +113,7 @@ final class RandomShift {
         return switch (TravellerDecider.decide(before, procedure, command)) {
             case Decision.Accepted<TravellerEvent> accepted -> {
                 List<TravellerEvent> record = records.computeIfAbsent(at, key -> new ArrayList<>());
-                Parting.child(record, accepted.events()).ifPresent(this::begin);
+                Parting.child(record, accepted.events()).ifPresent(first -> begin(first, command));
                 accepted.events().forEach(event -> happen(record, event));
                 yield true;
             }
@@ -125,9 +127,14 @@ final class RandomShift {
         };
     }
 
-    private void begin(TravellerEvent.SetApart first) {
-        happenTo(first.traveller().value(), records.computeIfAbsent(first.traveller().value(), k -> new ArrayList<>()),
-                first);
+    private void begin(TravellerEvent.SetApart first, TravellerCommand command) {
+        String child = first.traveller().value();
+        List<TravellerEvent> record = records.computeIfAbsent(child, k -> new ArrayList<>());
+        happenTo(child, record, first);
+        if (command instanceof TravellerCommand.TakeOut takeOut) {
+            Parting.leaving(first, procedure, takeOut).forEach(event -> happenTo(child, record, event));
+            takenOut++;
+        }
     }
 
     private void happen(List<TravellerEvent> record, TravellerEvent event) {
@@ -151,14 +158,24 @@ final class RandomShift {
             case NextAction.Read next ->
                     ask.read(next.step().id().value(), next.reading().id(), value(next.reading(), 6));
             case NextAction.BeginHold next -> ask.beginHold(next.step().id().value());
-            case NextAction.Holding next -> random.nextInt(25) == 0 ? ask.cutHoldShort(next.step().id().value())
-                    : ask.endHold(next.step().id().value());
+            case NextAction.Holding next -> switch (random.nextInt(25)) {
+                case 0 -> ask.cutHoldShort(next.step().id().value());
+                case 1 -> takeOut(traveller);
+                default -> ask.endHold(next.step().id().value());
+            };
             case NextAction.Sign next -> ask.sign(next.step().id().value(), Commands.LEAD);
             case NextAction.AwaitStamp next -> inspect(traveller, next.step());
             case NextAction.AwaitDisposition next -> decide(one(next.open()),
                     random.nextInt(3) == 0 ? one(PEOPLE) : Commands.INSPECTOR);
             case NextAction.Ended next -> ask.watch();
         };
+    }
+
+    /** One piece, or the whole lot, into a bin of the step's class or of any. */
+    private TravellerCommand takeOut(Traveller traveller) {
+        List<Integer> pieces = random.nextInt(4) == 0 ? traveller.pieces() : List.of(one(traveller.pieces()));
+        BinClass into = random.nextInt(4) == 0 ? one(List.of(BinClass.values())) : BinClass.PROCESS_BASKET;
+        return ask.takeOut("T-" + (3000 + records.size()), into, one(PEOPLE), pieces.toArray(Integer[]::new));
     }
 
     private TravellerCommand inspect(Traveller traveller, Step step) {
@@ -197,7 +214,8 @@ final class RandomShift {
         String step = random.nextInt(30) == 0 ? "etch" : known;
         Signer who = one(PEOPLE);
         Integer piece = 1 + random.nextInt(QUANTITY + 1);
-        return switch (random.nextInt(20)) {
+        return switch (random.nextInt(21)) {
+            case 20 -> takeOut(states.get(at));
             case 0 -> ask.put("B-" + random.nextInt(3), one(List.of(BinClass.values())));
             case 1 -> new TravellerCommand.PutInBin(ask.by(who), new TravellerCommand.BinFact(
                     new brightseam.kernel.BinId("B-7"), one(List.of(BinClass.values())), random.nextBoolean()));

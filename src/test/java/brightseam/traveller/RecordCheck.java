@@ -46,6 +46,7 @@ final class RecordCheck {
     private final Set<StepId> outOfLimits = new HashSet<>();
     private final CleanGauge clean = new CleanGauge();
     private final HandsCheck hands;
+    private Optional<Moment> mustComeOut = Optional.empty();
     private boolean closed;
 
     private RecordCheck(Procedure procedure) {
@@ -55,7 +56,9 @@ final class RecordCheck {
 
     /** Every finding in {@code record}, empty where it is in order. */
     static List<String> findings(Procedure procedure, List<TravellerEvent> record) {
-        return new RecordCheck(procedure).readAll(record).findings;
+        RecordCheck check = new RecordCheck(procedure).readAll(record);
+        check.mustComeOut.ifPresent(at -> check.findings.add("left behind in the bath for good: " + record.getLast()));
+        return check.findings;
     }
 
     /** The pieces that {@code record} leaves in the lot. */
@@ -75,6 +78,7 @@ final class RecordCheck {
     private void read(TravellerEvent event) {
         boolean first = event instanceof Released || event instanceof SetApart;
         boolean ended = pieces.isEmpty() && !first || closed && open.isEmpty();
+        comesOutAtOnce(event);
         rule(!ended || event instanceof AttemptRefused || isAftermath(event), "after the end", event);
         switch (event) {
             case Released e -> pieces.addAll(e.pieces());
@@ -82,6 +86,7 @@ final class RecordCheck {
             case PiecesSetApart e -> partWith(e);
             case PutInBin e -> {
                 rule(!clean.isOpen() || e.binClass().isClean(), "clean pieces in an unclean bin", e);
+                rule(holding().isEmpty(), "moved into another bin while held", e);
                 clean.put(e.binClass(), e.closed());
             }
             case BinClosed e -> clean.close(true);
@@ -125,11 +130,21 @@ final class RecordCheck {
         pieces.retainAll(e.pieces());
         open.values().forEach(some -> some.retainAll(e.pieces()));
         open.values().removeIf(Set::isEmpty);
+        mustComeOut = Optional.of(e.at()).filter(at -> !holding().isEmpty());
+    }
+
+    /** Pieces that leave a lot in its bath leave the bath with it: nothing comes between, and no time passes. */
+    private void comesOutAtOnce(TravellerEvent event) {
+        mustComeOut.ifPresent(at -> {
+            boolean cut = event instanceof NonconformanceOpened opened
+                    && opened.cause() == Nonconformance.Cause.HOLD_CUT_SHORT;
+            rule((cut || event instanceof HoldEnded) && event.at().equals(at), "left behind in the bath", event);
+            mustComeOut = cut ? mustComeOut : Optional.empty();
+        });
     }
 
     private void partWith(PiecesSetApart e) {
         rule(pieces.containsAll(e.pieces()) && pieces.size() > e.pieces().size(), "parting empties the lot", e);
-        rule(holding().isEmpty(), "parted in the bath", e);
         pieces.removeAll(e.pieces());
         open.values().forEach(some -> some.retainAll(pieces));
         open.values().removeIf(Set::isEmpty);

@@ -26,6 +26,7 @@ final class Shop {
     final Commands ask;
     private final List<TravellerEvent> record = new ArrayList<>();
     private Moment now = new Moment(Instant.parse("2031-03-04T08:00:00Z"), 1_000_000);
+    private TravellerCommand asked;
     private Decision<TravellerEvent> last;
 
     Shop(Procedure procedure) {
@@ -77,7 +78,8 @@ final class Shop {
     }
 
     Shop when(Function<Commands, TravellerCommand> command) {
-        last = TravellerDecider.decide(Traveller.fold(record), procedure, command.apply(ask));
+        asked = command.apply(ask);
+        last = TravellerDecider.decide(Traveller.fold(record), procedure, asked);
         if (last instanceof Decision.Accepted<TravellerEvent> accepted) {
             record.addAll(accepted.events());
         }
@@ -127,7 +129,10 @@ final class Shop {
         List<TravellerEvent> stored = record.subList(0, record.size() - accepted.events().size());
         Shop child = new Shop(procedure);
         child.now = now;
-        return child.given(List.of(Parting.child(stored, accepted.events()).orElseThrow()));
+        TravellerEvent.SetApart first = Parting.child(stored, accepted.events()).orElseThrow();
+        child.given(List.of(first));
+        return asked instanceof TravellerCommand.TakeOut takeOut
+                ? child.given(Parting.leaving(first, procedure, takeOut)) : child;
     }
 
     /** Follows the guide until {@code step} is the one to begin; everything is in order on the way. */

@@ -12,6 +12,7 @@ import brightseam.procedure.BinClass;
 import brightseam.procedure.CleanWindow;
 import brightseam.procedure.Gap;
 import brightseam.procedure.Hold;
+import brightseam.procedure.Mix;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.ProcedureRef;
 import brightseam.procedure.ReadingSpec;
@@ -53,7 +54,7 @@ final class TestProcedures {
     static Step altered(Step step, Set<BinClass> bins, SignedBy signedBy, List<ReadingSpec> readings) {
         return new Step(step.id(), step.number(), step.title(), step.kind(), step.station(), step.instruction(),
                 step.cautions(), bins, step.gloves(), step.needs(), step.uses(), step.hold(), step.gap(), readings, signedBy,
-                step.reworkTo(), step.sources());
+                step.reworkTo(), step.sources(), step.mix());
     }
 
     private static Procedure procedure(List<Step> steps) {
@@ -186,7 +187,7 @@ final class TestProcedures {
 
         Step step(int number) {
             return new Step(new StepId(id), number, id, kind, station, "as told", cautions, bins, gloves, List.of(),
-                    uses, hold, gap, readings, signedBy, reworkTo, List.of());
+                    uses, hold, gap, readings, signedBy, reworkTo, List.of(), Mix.ANY);
         }
     }
 }

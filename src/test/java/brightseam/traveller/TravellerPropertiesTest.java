@@ -105,6 +105,8 @@ class TravellerPropertiesTest {
         Set<Class<?>> never = new HashSet<>(RandomShift.everyRefusal());
         never.removeAll(refusals);
         assertEquals(Set.of(), names(never), "refusals that no shift met");
+        int takenOut = shifts.stream().mapToInt(shift -> shift.takenOut).sum();
+        assertTrue(takenOut > 30, "pieces taken out of their load: " + takenOut);
         int entries = shifts.stream().flatMap(shift -> shift.records.values().stream()).mapToInt(List::size).sum();
         assertTrue(entries > 6_000, "events: " + entries);
         long closed = shifts.stream().flatMap(shift -> shift.states.values().stream())

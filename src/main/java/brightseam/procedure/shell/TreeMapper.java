@@ -3,6 +3,7 @@ package brightseam.procedure.shell;
 import brightseam.kernel.ContactKind;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.DurationText;
+import brightseam.procedure.Mix;
 import brightseam.procedure.SignedBy;
 import brightseam.procedure.StepKind;
 import brightseam.procedure.Surface;
@@ -39,6 +40,7 @@ final class TreeMapper {
         words.addDeserializer(ContactKind.class,
                 new WordReader<>(ContactKind.class, word -> ContactKind.valueOf(name(word))));
         words.addDeserializer(Surface.class, new WordReader<>(Surface.class, word -> Surface.valueOf(name(word))));
+        words.addDeserializer(Mix.class, new WordReader<>(Mix.class, word -> Mix.valueOf(name(word))));
         return JsonMapper.builder()
                 .addModule(words)
                 .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)

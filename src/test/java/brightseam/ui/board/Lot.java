@@ -13,6 +13,7 @@ import brightseam.procedure.BinClass;
 import brightseam.procedure.CleanWindow;
 import brightseam.procedure.Gap;
 import brightseam.procedure.Hold;
+import brightseam.procedure.Mix;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.ProcedureRef;
 import brightseam.procedure.SignedBy;
@@ -156,7 +157,8 @@ final class Lot {
     private static Step step(int number, String id, String title, StepKind kind, Optional<Hold> hold,
             Optional<Gap> gap) {
         return new Step(new StepId(id), number, title, kind, id + "-place", "Do it.", List.of(),
-                Set.of(BinClass.PROCESS_BASKET, BinClass.CLEAN_BIN), Optional.empty(), List.of(), List.of(), hold, gap, List.of(),
-                kind == StepKind.INSPECTION ? SignedBy.INSPECTOR : SignedBy.FABRICATOR, List.of(), List.of());
+                Set.of(BinClass.PROCESS_BASKET, BinClass.CLEAN_BIN), Optional.empty(), List.of(), List.of(), hold, gap,
+                List.of(),
+                kind == StepKind.INSPECTION ? SignedBy.INSPECTOR : SignedBy.FABRICATOR, List.of(), List.of(), Mix.ANY);
     }
 }
