@@ -27,6 +27,7 @@ import brightseam.traveller.NextAction;
 import brightseam.traveller.Nonconformance;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerEvent;
+import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.InspectorActions;
 import brightseam.traveller.shell.ProcessControl;
 import brightseam.traveller.shell.TravellerActions;
@@ -204,7 +205,9 @@ class BathsInUseTest {
     }
 
     private static Outcome<List<Traveller>> start(List<TravellerId> load, StepId step, StationId station) {
-        return actions().startStep(crew().actor(ILKA_FERROW), load, step, Optional.of(station), true, true);
+        List<Card> cards = load.stream().map(id -> shop.bean(Travellers.class).find(id).orElseThrow()).toList();
+        return actions().startStep(crew().actor(ILKA_FERROW), load, step, Optional.of(station), true, true,
+                shop.bean(Cupboard.class).take(cards.getFirst().procedure().step(step), cards));
     }
 
     private static List<String> codes(Outcome<?> outcome) {
