@@ -50,12 +50,14 @@ class Immersion {
     private final Stations stations;
     private final Travellers travellers;
     private final RoomAhead ahead;
+    private final LotSizes sizes;
 
-    Immersion(Baths baths, Stations stations, Travellers travellers, RoomAhead ahead) {
+    Immersion(Baths baths, Stations stations, Travellers travellers, RoomAhead ahead, LotSizes sizes) {
         this.baths = baths;
         this.stations = stations;
         this.travellers = travellers;
         this.ahead = ahead;
+        this.sizes = sizes;
     }
 
     /** What the bath writes down when {@code ids} begin {@code step} at {@code station}, or what it refuses. */
@@ -70,8 +72,8 @@ class Immersion {
         boolean cannotWait = fresh.stream().anyMatch(card -> cannotWait(card.traveller(), card.procedure(), step));
         Set<BinId> stillInside = stillInside(bath.get());
         List<BathCommand> loads = baskets(fresh).entrySet().stream().<BathCommand>map(basket ->
-                new BathCommand.TakeIn(bath.get().station(), basket.getKey(), basket.getValue(), Optional.empty(),
-                        stillInside, cannotWait, origin)).toList();
+                new BathCommand.TakeIn(bath.get().station(), basket.getKey(), basket.getValue(),
+                        sizes.areaSquareMetres(basket.getValue()), stillInside, cannotWait, origin)).toList();
         Prepared<?> taken = baths.prepare(bath.get().station(), loads);
         List<Refusal> nowhere = ahead.missing(fresh.getFirst().procedure(), step, origin.at());
         return nowhere.isEmpty() ? taken : taken.with(new Prepared.Refused<>(nowhere), (one, other) -> one);

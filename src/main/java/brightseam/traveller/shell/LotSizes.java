@@ -43,6 +43,12 @@ class LotSizes {
         return sizes;
     }
 
+    /** What a bath wets of {@code lots} together, square metres; empty where the shape of one is not known. */
+    Optional<BigDecimal> areaSquareMetres(Collection<TravellerId> lots) {
+        return lots.stream().map(lot -> travellers.find(lot).flatMap(card -> of(card.traveller()).areaSquareMetres()))
+                .reduce(Optional.of(BigDecimal.ZERO), (sum, one) -> sum.flatMap(known -> one.map(known::add)));
+    }
+
     private LotSize of(Traveller traveller) {
         String part = traveller.part().partNumber();
         int pieces = traveller.pieces().size();

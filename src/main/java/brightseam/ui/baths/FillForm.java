@@ -22,8 +22,8 @@ final class FillForm extends Div {
         what.setWidthFull();
         PasswordField pin = Forms.pin("Your PIN");
         int unproven = bath.suspects().size();
-        add(Forms.note("The next fill is number " + (bath.fill().number() + 1) + " and takes nothing in before its first"
-                + " good analysis. " + (unproven == 0 ? "Nothing is left unproven by the old one."
+        add(Forms.note("The next fill is number " + (bath.fill().number() + 1) + " and takes nothing in before its"
+                + " first good analysis. " + (unproven == 0 ? "Nothing is left unproven by the old one."
                 : Words.count(unproven, "traveller", "travellers") + " went in since the last good sample of the old"
                         + " one: analyse that first, or nobody can ever prove it.")),
                 what, Forms.row(pin, Forms.act("Filled anew: sign", () -> told.signer(pin).ifPresent(signer ->

@@ -88,6 +88,6 @@ class LimitsView extends DeskPage implements BeforeEnterObserver {
 
     private void done(String word, StationId id, java.util.function.Supplier<BathCommand> command) {
         told().guarded(() -> told().outcome(() -> baths.execute(command.get()))).ifPresent(bath ->
-                told().done(word, "The bath of " + id + " has these limits now. The list of baths shows how it stands."));
+                told().done(word, "The bath of " + id + " has these limits now. The list shows how it stands."));
     }
 }

@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A person at a desk or with a tablet, signed in, in a real browser. */
-final class DeskBrowser implements AutoCloseable {
+public final class DeskBrowser implements AutoCloseable {
 
     private static final int[][] SIZES = {{1280, 800}, {800, 1280}};
 
@@ -25,7 +25,8 @@ final class DeskBrowser implements AutoCloseable {
     private final Page page;
     private final List<String> faults = new ArrayList<>();
 
-    DeskBrowser(ShopServer shop, DemoPerson who) {
+    /** Signs {@code who} in. */
+    public DeskBrowser(ShopServer shop, DemoPerson who) {
         this.shop = shop;
         this.context = Chromium.browser().newContext(new Browser.NewContextOptions().setViewportSize(1280, 800)
                 .setLocale("en-GB"));
@@ -40,53 +41,57 @@ final class DeskBrowser implements AutoCloseable {
         page.waitForURL(url -> !url.contains("sign-in"));
     }
 
-    Page page() {
+    /** The page. */
+    public Page page() {
         return page;
     }
 
-    DeskBrowser open(String path) {
+    /** Goes to a page of the desks. */
+    public DeskBrowser open(String path) {
         page.navigate(shop.url(path));
         page.locator(".desk-head h1").waitFor();
         return this;
     }
 
     /** Fills the field with this label. */
-    DeskBrowser fill(String label, String text) {
+    public DeskBrowser fill(String label, String text) {
         page.getByLabel(label, new Page.GetByLabelOptions().setExact(true)).first().fill(text);
         return this;
     }
 
-    DeskBrowser press(String words) {
+    /** Presses the button that says exactly this. */
+    public DeskBrowser press(String words) {
         page.getByRole(AriaRole.BUTTON, exactly(words)).first().click();
         return this;
     }
 
     /** Chooses from the list with this label. */
-    DeskBrowser choose(String label, String item) {
+    public DeskBrowser choose(String label, String item) {
         page.locator("vaadin-select").filter(new Locator.FilterOptions().setHasText(label)).first().click();
         page.getByRole(AriaRole.OPTION, new Page.GetByRoleOptions().setName(item)).first().click();
         return this;
     }
 
     /** Picks one of several that stand side by side. */
-    DeskBrowser picks(String words) {
+    public DeskBrowser picks(String words) {
         page.getByLabel(words, new Page.GetByLabelOptions().setExact(true)).first().check();
         return this;
     }
 
     /** Waits until the band says so. */
-    DeskBrowser hears(String word) {
+    public DeskBrowser hears(String word) {
         page.locator("shop-verdict").filter(new Locator.FilterOptions().setHasText(word)).first().waitFor();
         return this;
     }
 
-    DeskBrowser shows(String words) {
+    /** Waits until the page says so. */
+    public DeskBrowser shows(String words) {
         page.getByText(words).first().waitFor();
         return this;
     }
 
     /** Looks at the page in both positions of a tablet: photographs it, and nothing may be wrong with it. */
-    DeskBrowser look(String name) {
+    public DeskBrowser look(String name) {
         for (int[] size : SIZES) {
             page.setViewportSize(size[0], size[1]);
             page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(
