@@ -63,7 +63,7 @@ class RoutesAndRolesTest {
                 entry("release", "LEAD"),
                 entry("stamp", "INSPECTOR"),
                 entry("stamp/:traveller", "INSPECTOR"),
-                entry("trace", "INSPECTOR LEAD"),
+                entry("trace", "INSPECTOR LEAD PROCESS_CONTROL"),
                 entry("shop", OFFICE),
                 entry("shop/bins", OFFICE),
                 entry("shop/heats", OFFICE),

@@ -27,6 +27,9 @@ final class Whereabouts {
 
     /** The bin: {@code in process basket B-0031}. */
     static String bin(Card card) {
+        if (card.traveller().phase() == Phase.CLOSED) {
+            return "out of its bin";
+        }
         return card.traveller().placement().map(Whereabouts::bin).orElse("in no bin");
     }
 

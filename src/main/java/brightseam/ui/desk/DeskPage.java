@@ -97,7 +97,7 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         if (desk.holds(Role.INSPECTOR)) {
             ways.add(Links.to("stamp", "Stamp desk"));
         }
-        if (desk.holds(Role.LEAD, Role.INSPECTOR)) {
+        if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL)) {
             ways.add(Links.to("trace", "Trace"));
         }
         if (desk.holds(Role.LEAD, Role.ADMINISTRATOR)) {

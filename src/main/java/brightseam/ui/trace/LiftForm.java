@@ -46,6 +46,10 @@ final class LiftForm extends Div {
         this.done = done;
         addClassNames("desk-form", "trace-lift");
         List<Disposition> mine = Disposition.openTo(desk.person().map(Person::roles).orElse(List.of()));
+        if (mine.isEmpty()) {
+            add(Forms.note("A lead or an inspector decides what becomes of them."));
+            return;
+        }
         chosen.setItems(suspects.all());
         chosen.setItemLabelGenerator(LiftForm::words);
         chosen.setItemEnabledProvider(one -> !one.isHolding());

@@ -41,7 +41,7 @@ import java.util.Optional;
 /** The contact trace: scan or choose a thing or a traveller; the answer; suspicion put and lifted. */
 @Route("trace")
 @PageTitle("Trace")
-@RolesAllowed({"LEAD", "INSPECTOR"})
+@RolesAllowed({"LEAD", "INSPECTOR", "PROCESS_CONTROL"})
 @StyleSheet("context://frontend/trace.css")
 class TraceView extends DeskPage implements BeforeEnterObserver {
 
@@ -110,7 +110,7 @@ class TraceView extends DeskPage implements BeforeEnterObserver {
         question.show(asked);
         ThingAnswer found = new ThingAnswer(desk(), traces, asked);
         answer.add(lots(asked), found);
-        if (!found.reach().travellers().isEmpty() && desk().holds(Role.LEAD, Role.INSPECTOR)) {
+        if (!found.reach().travellers().isEmpty() && desk().holds(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL)) {
             deeds.add(Forms.panel("Put under suspicion", new MarkForm(desk(), told(), traces, travellers, acting,
                     found.reach(), words -> {
                         found.again();

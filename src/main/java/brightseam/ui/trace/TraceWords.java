@@ -48,11 +48,18 @@ final class TraceWords {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** {@code 4 Mar 2031 08:10:02 to 4 Mar 2031 08:14:30}; one time where contact had no length. */
+    /** {@code 4 Mar 2031 08:10:02 to 08:14:30}; one time where contact had no length. */
     static String when(Instant from, Optional<Instant> until, ZoneId zone) {
         String begun = Words.stamp(from, zone);
-        return until.map(end -> end.equals(from) ? begun : begun + " to " + Words.stamp(end, zone))
+        return until.map(end -> end.equals(from) ? begun : begun + " to " + end(from, end, zone))
                 .orElse("since " + begun);
+    }
+
+    /** The day is said once. */
+    private static String end(Instant from, Instant until, ZoneId zone) {
+        String end = Words.stamp(until, zone);
+        int time = end.lastIndexOf(' ') + 1;
+        return Words.stamp(from, zone).startsWith(end.substring(0, time)) ? end.substring(time) : end;
     }
 
     /** {@code step acid pickle, pass 2}; {@code at no step}. */
