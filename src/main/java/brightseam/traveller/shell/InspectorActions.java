@@ -3,15 +3,12 @@ package brightseam.traveller.shell;
 import brightseam.bins.BinCommand;
 import brightseam.bins.shell.Bins;
 import brightseam.kernel.Decision;
-import brightseam.kernel.Origin;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
-import brightseam.ledger.Append;
 import brightseam.ledger.Outcome;
 import brightseam.ledger.Prepared;
 import brightseam.people.Signer;
 import brightseam.traveller.Disposition;
-import brightseam.traveller.Parting;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerDecider;
@@ -32,12 +29,15 @@ public class InspectorActions {
     private final Travellers travellers;
     private final Bins bins;
     private final Entitlement entitlement;
+    private final Partings partings;
 
-    InspectorActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement) {
+    InspectorActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement,
+            Partings partings) {
         this.transactions = transactions;
         this.travellers = travellers;
         this.bins = bins;
         this.entitlement = entitlement;
+        this.partings = partings;
     }
 
     /** Stamps the inspection point {@code step}. */
@@ -78,38 +78,22 @@ public class InspectorActions {
             if (parent.isEmpty()) {
                 return new Prepared.Refused<>(List.of(new ShopRefusal.TravellerUnknown(id)));
             }
+            TravellerCommand.SetApart command = new TravellerCommand.SetApart(
+                    origin, partings.freeLabel(id), pieces, reason, signer);
             Decision<TravellerEvent> decision = TravellerDecider.decide(
-                    parent.map(Card::traveller), parent.get().procedure(),
-                    new TravellerCommand.SetApart(origin, freeLabel(id), pieces, reason, signer));
+                    parent.map(Card::traveller), parent.get().procedure(), command);
             return switch (decision) {
                 case Decision.Refused<TravellerEvent> refused -> new Prepared.Refused<>(refused.refusals());
-                case Decision.Accepted<TravellerEvent> accepted -> parted(origin, parent.get(), accepted.events());
+                case Decision.Accepted<TravellerEvent> accepted -> parted(parent.get(), accepted.events(), command);
             };
         }, actor));
     }
 
-    private Prepared<Traveller> parted(Origin origin, Card parent, List<TravellerEvent> decided) {
-        List<TravellerEvent> stored = travellers.record(parent.id()).stream()
-                .map(RecordedEvent::event).limit(parent.version()).toList();
-        TravellerEvent.SetApart first = Parting.child(stored, decided).orElseThrow();
-        Prepared<Traveller> old = new Prepared.Ready<>(List.of(new Append(
-                TravellerStreams.KIND.stream(parent.id()), parent.version(), TravellerStreams.KIND.write(decided))),
-                parent.traveller().after(decided));
-        Prepared<Traveller> parts = old.with(
-                travellers.streams().prepare(first.traveller(), none -> Decision.accepted(List.of(first))),
-                        (before, child) -> child);
+    private Prepared<Traveller> parted(Card parent, List<TravellerEvent> decided, TravellerCommand.SetApart command) {
+        Prepared<Traveller> parts = partings.prepare(parent, decided, command);
         return parent.traveller().placement()
                 .map(where -> parts.with(bins.prepare(new BinCommand.SetApartInside(where.bin(), parent.id(),
-                        first.traveller(), where.binClass().isClean(), origin)), (child, bin) -> child))
+                        command.child(), where.binClass().isClean(), command.origin())), (child, bin) -> child))
                 .orElse(parts);
-    }
-
-    private TravellerId freeLabel(TravellerId id) {
-        for (int n = 1; ; n++) {
-            TravellerId label = new TravellerId(id.value() + "." + n);
-            if (travellers.find(label).isEmpty()) {
-                return label;
-            }
-        }
     }
 }

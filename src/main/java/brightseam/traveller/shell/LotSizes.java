@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -47,6 +48,15 @@ class LotSizes {
     Optional<BigDecimal> areaSquareMetres(Collection<TravellerId> lots) {
         return lots.stream().map(lot -> travellers.find(lot).flatMap(card -> of(card.traveller()).areaSquareMetres()))
                 .reduce(Optional.of(BigDecimal.ZERO), (sum, one) -> sum.flatMap(known -> one.map(known::add)));
+    }
+
+    /** As {@link #in}, with {@code coming}, which is not stored yet. */
+    Map<TravellerId, LotSize> with(Bin bin, Traveller coming) {
+        Map<TravellerId, LotSize> sizes = in(bin, List.of());
+        if (bin.capacity().asksForSizes()) {
+            sizes.put(coming.id(), of(coming));
+        }
+        return sizes;
     }
 
     private LotSize of(Traveller traveller) {

@@ -46,9 +46,10 @@ public class TravellerActions {
     private final Immersion immersion;
     private final LotSizes sizes;
     private final Touching touching;
+    private final Basketfuls basketfuls;
 
     TravellerActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement,
-            Immersion immersion, LotSizes sizes, Touching touching) {
+            Immersion immersion, LotSizes sizes, Touching touching, Basketfuls basketfuls) {
         this.transactions = transactions;
         this.travellers = travellers;
         this.bins = bins;
@@ -56,6 +57,7 @@ public class TravellerActions {
         this.immersion = immersion;
         this.sizes = sizes;
         this.touching = touching;
+        this.basketfuls = basketfuls;
     }
 
     /** Puts the pieces of {@code ids} into {@code bin}, out of where they were. */
@@ -65,7 +67,8 @@ public class TravellerActions {
         }
         return transactions.run(actor, "put in bin", ids,
                 (origin, card) -> new TravellerCommand.PutInBin(origin, fact(bin)),
-                origin -> bins.prepare(moves(origin, ids, bin)));
+                origin -> basketfuls.mayJoin(ids, bin).with(
+                        bins.prepare(moves(origin, ids, bin)), (free, moved) -> moved));
     }
 
     /** Closes {@code bin}, or seals the bag, for everything in it. */
@@ -103,14 +106,16 @@ public class TravellerActions {
                             touching.objections(scanned, card, step, origin)));
             return Stream.concat(Stream.of(start), immersion.report(
                     origin, card.traveller(), card.procedure(), step, station).stream()).toList();
-        }, origin -> immersion.takeIn(origin, ids, step, station));
+        }, origin -> basketfuls.mayGo(ids, step).with(
+                immersion.takeIn(origin, ids, step, station), (free, taken) -> taken));
     }
 
     /** Begins the hold of {@code step}, where readings came first. */
     public Outcome<List<Traveller>> beginHold(Actor actor, Collection<TravellerId> ids, StepId step) {
         return transactions.run(actor, "begin hold", ids,
                 (origin, card) -> new TravellerCommand.BeginHold(origin, step),
-                origin -> immersion.holdMayBegin(origin, ids, step));
+                origin -> basketfuls.mayGo(ids, step).with(
+                        immersion.holdMayBegin(origin, ids, step), (free, may) -> may));
     }
 
     /** Ends the hold of {@code step}. */
