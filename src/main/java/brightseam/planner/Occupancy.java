@@ -44,11 +44,13 @@ final class Occupancy {
     /** Takes up what {@code way} needs. */
     void add(Basket basket, Schedule.Way way) {
         Plan plan = new Schedule(List.of(Optional.of(way))).toPlan(problem.withBaskets(List.of(basket)));
-        for (Action action : plan.actions()) {
-            hands.get(action.person()).add(
-                    new Busy(action.startSeconds(), action.endSeconds(), action.from(), action.to()));
+        for (Errand errand : Errand.of(basket)) {
+            Action first = action(plan, errand.first());
+            Action last = action(plan, errand.last());
+            List<Busy> busy = hands.get(first.person());
+            busy.add(new Busy(first.startSeconds(), last.endSeconds(), first.from(), last.to()));
+            busy.sort(Comparator.comparingInt(Busy::start).thenComparingInt(Busy::end));
         }
-        hands.values().forEach(busy -> busy.sort(Comparator.comparingInt(Busy::start).thenComparingInt(Busy::end)));
         for (PlannedStage stage : plan.stages()) {
             Stage rule = basket.stages().get(stage.number());
             Stay stay = new Stay(stage.startSeconds() - rule.lowerSeconds(),
@@ -57,6 +59,12 @@ final class Occupancy {
                 tanks.get(stage.station()).add(stay);
             }
         }
+    }
+
+    private static Action action(Plan plan, Errand.Piece piece) {
+        return plan.actions().stream()
+                .filter(action -> action.kind() == piece.kind() && action.stage() == piece.stage())
+                .findFirst().orElseThrow();
     }
 
     /** The earliest start at or after {@code at} at which somebody is free for so long, walking there counted in. */
@@ -95,18 +103,39 @@ final class Occupancy {
 
     private int earliest(Hands one, int at, int length, StationId from, StationId to) {
         for (Shift shift : one.shifts()) {
+            if (shift.untilSeconds() < at + length) {
+                continue;
+            }
             int start = Math.max(at, shift.fromSeconds());
-            for (Busy busy : hands.get(one.person())) {
+            List<Busy> all = hands.get(one.person());
+            for (int i = firstThatMatters(all, start); i < all.size(); i++) {
+                Busy busy = all.get(i);
                 boolean before = start + length + problem.walking().seconds(to, busy.from()) <= busy.start();
                 int free = busy.end() + problem.walking().seconds(busy.to(), from);
-                if (!before && start < free) {
-                    start = free;
+                if (before) {
+                    break;
                 }
+                start = Math.max(start, free);
             }
             if (shift.holds(start, start + length)) {
                 return start;
             }
         }
         return -1;
+    }
+
+    /** The last errand that begins before {@code start}: what lies before it is over, since errands do not overlap. */
+    private static int firstThatMatters(List<Busy> all, int start) {
+        int low = 0;
+        int high = all.size();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (all.get(middle).start() < start) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return Math.max(0, low - 2);
     }
 }

@@ -41,7 +41,7 @@ final class LineModel {
         hands = new HandsRules(model, problem, errands);
         hands.state(handsBind);
         RoomInTanks.state(model, problem, baskets);
-        Twins.state(model, baskets);
+        Twins.state(model, baskets, handsBind ? problem.hands().size() : Integer.MAX_VALUE);
     }
 
     /** The decisions that {@code values} hold. */

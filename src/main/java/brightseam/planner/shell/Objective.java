@@ -58,7 +58,7 @@ final class Objective {
     }
 
     private static IntVar lead(LineModel line, Session session, List<BasketVariables> fresh) {
-        int least = Bounds.spanAtLeast(line.problem, basketsOf(fresh));
+        int least = Bounds.leadAtLeast(line.problem, session);
         IntVar lead = line.model.newIntVar(least, line.most(), "lead of " + session.kit());
         fresh.forEach(one -> line.model.addGreaterOrEqual(
                 LinearExpr.newBuilder().add(lead).add(one.start[0]).build(), session.dueSeconds()));

@@ -7,33 +7,37 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Baskets that are alike but for their label: any plan stays a plan when two of them change places, so they are taken
- * in the order of the problem, and where only one tank can do a stage and it is left there without hands, in that
- * order throughout.
+ * Baskets that are alike but for their label: any plan stays a plan when two of them change places, so they are begun
+ * in the order of the problem. That order lasts as long as changing their places on the way mends it: while they are
+ * left without hands in the only tank for the stage, and, with one pair of hands, while these stay with the basket.
  */
 final class Twins {
 
     private Twins() {}
 
-    static void state(CpModel model, List<BasketVariables> baskets) {
+    static void state(CpModel model, List<BasketVariables> baskets, int hands) {
         for (int i = 0; i < baskets.size(); i++) {
             Optional<BasketVariables> next = next(baskets, i);
             BasketVariables one = baskets.get(i);
-            if (next.isEmpty() || !one.basket.mayStay()) {
-                continue;
+            if (next.isPresent() && one.basket.mayStay()) {
+                model.addImplication(next.get().present, one.present);
+                inOrder(model, one, next.get(), hands);
             }
-            model.addImplication(next.get().present, one.present);
-            for (int number = 0; number <= one.basket.last(); number++) {
-                Stage rule = one.basket.stages().get(number);
-                if (number > 0 && (rule.stations().size() > 1 || rule.isAttended())) {
-                    break;
-                }
-                model.addLessOrEqual(one.start[number], next.get().start[number])
-                        .onlyEnforceIf(next.get().present);
-                if (rule.stations().size() > 1 || rule.isAttended()) {
-                    break;
-                }
+        }
+    }
+
+    private static void inOrder(CpModel model, BasketVariables one, BasketVariables next, int hands) {
+        for (int number = 0; number <= one.basket.last(); number++) {
+            Stage rule = one.basket.stages().get(number);
+            boolean only = rule.stations().size() == 1 || rule.isAtStationBefore();
+            if (number > 0 && !only && (rule.waits() || hands > 1)) {
+                return;
             }
+            model.addLessOrEqual(one.start[number], next.start[number]).onlyEnforceIf(next.present);
+            if (rule.isAttended() ? hands > 1 : !only) {
+                return;
+            }
+            model.addLessOrEqual(one.end[number], next.end[number]).onlyEnforceIf(next.present);
         }
     }
 

@@ -56,7 +56,7 @@ final class WalkingOrder {
         if (first.by().size() == 1) {
             Literal one = first.by().values().iterator().next();
             Literal other = second.by().values().iterator().next();
-            if (one.equals(other)) {
+            if (one.getIndex() == other.getIndex()) {
                 return one;
             }
             Literal both = model.newBoolVar("");
