@@ -33,4 +33,15 @@ public record Hands(BadgeId person, List<Shift> shifts, Optional<StationId> at) 
     public boolean works(int from, int until) {
         return shifts.stream().anyMatch(shift -> shift.holds(from, until));
     }
+
+    /** The first second at or after {@code from} from which the person works for so long; -1 where there is none. */
+    public int firstTime(int from, int lengthSeconds) {
+        for (Shift shift : shifts) {
+            int start = Math.max(from, shift.fromSeconds());
+            if (shift.holds(start, start + lengthSeconds)) {
+                return start;
+            }
+        }
+        return -1;
+    }
 }

@@ -1,7 +1,6 @@
 package brightseam.planner;
 
 import brightseam.kernel.KitId;
-import brightseam.kernel.StationId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -18,8 +17,7 @@ import java.util.function.BooleanSupplier;
  */
 public final class ListPlanner {
 
-    private static final int CHOICES_MAX = 24;
-    private static final int TRIES_MAX = 400;
+    private static final int TRIES_MAX = 4000;
 
     private final LineProblem problem;
     private Schedule.Way[] ways;
@@ -37,9 +35,12 @@ public final class ListPlanner {
         Random random = new Random(seed);
         Optional<Plan> best = Optional.empty();
         for (int attempt = 0; attempt < TRIES_MAX && (attempt == 0 || goOn.getAsBoolean()); attempt++) {
-            Optional<Plan> found = new ListPlanner(problem).inOrder(order(problem, attempt, random));
-            if (found.isPresent() && (best.isEmpty() || isBetter(problem, found.get(), best.get()))) {
-                best = found.filter(plan -> PlanChecker.check(problem, plan).isEmpty()).or(() -> Optional.empty());
+            Optional<Plan> found = attempt % 8 == 0
+                    ? new ListPlanner(problem).inOrder(order(problem, attempt / 8, random))
+                    : Foreman.plan(problem, random.nextLong());
+            if (found.isPresent() && (best.isEmpty() || isBetter(problem, found.get(), best.get()))
+                    && PlanChecker.check(problem, found.get()).isEmpty()) {
+                best = found;
             }
         }
         return best;
@@ -125,7 +126,7 @@ public final class ListPlanner {
         ways = ways.clone();
         for (int i : group) {
             Basket basket = problem.baskets().get(i);
-            Optional<Schedule.Way> best = choices(basket).stream()
+            Optional<Schedule.Way> best = StationChoices.of(problem, basket, basket.progress().at(), 0, basket.last()).stream()
                     .flatMap(stations -> new WayPlanner(problem, basket, stations, now).plan(notBefore).stream())
                     .filter(way -> isInTime(basket, way))
                     .min(Comparator.comparingInt(way -> way.ends()[basket.last()]));
@@ -145,32 +146,6 @@ public final class ListPlanner {
             return ready <= by.limitSeconds();
         }
         return problem.sessionOf(basket).map(session -> ready <= session.dueSeconds()).orElse(true);
-    }
-
-    private List<List<StationId>> choices(Basket basket) {
-        List<List<StationId>> choices = List.of(List.of());
-        for (int number = 0; number <= basket.last(); number++) {
-            List<List<StationId>> longer = new ArrayList<>();
-            for (List<StationId> choice : choices) {
-                for (StationId station : stations(basket, number, choice)) {
-                    List<StationId> next = new ArrayList<>(choice);
-                    next.add(station);
-                    longer.add(next);
-                }
-            }
-            choices = longer.size() > CHOICES_MAX ? longer.subList(0, CHOICES_MAX) : longer;
-        }
-        return choices;
-    }
-
-    private List<StationId> stations(Basket basket, int number, List<StationId> before) {
-        if (number == 0 && basket.progress() instanceof Progress.InStage begun) {
-            return List.of(begun.at());
-        }
-        Stage rule = basket.stages().get(number);
-        return rule.stations().stream().filter(station -> !problem.tank(station).isLocked())
-                .filter(station -> number == 0 || !rule.isAtStationBefore() || station.equals(before.getLast()))
-                .toList();
     }
 
     private Schedule schedule() {

@@ -35,10 +35,31 @@ final class Occupancy {
         }
     }
 
+    /** The same, to go on with by itself. */
     Occupancy(Occupancy other) {
         problem = other.problem;
         other.hands.forEach((person, busy) -> hands.put(person, new ArrayList<>(busy)));
         other.tanks.forEach((tank, stays) -> tanks.put(tank, new ArrayList<>(stays)));
+    }
+
+    /** Takes somebody's hands for an errand. */
+    void takeHands(Passage passage, Errand errand, Slot slot) {
+        List<Busy> busy = hands.get(slot.person());
+        busy.add(new Busy(slot.start(), slot.start() + passage.length(errand),
+                passage.from(errand), passage.to(errand)));
+        busy.sort(Comparator.comparingInt(Busy::start).thenComparingInt(Busy::end));
+    }
+
+    /** Takes a tank's room from {@code from} until {@code until}. */
+    void takeRoom(StationId tank, int from, int until) {
+        if (tanks.containsKey(tank) && until > from) {
+            tanks.get(tank).add(new Stay(from, until));
+        }
+    }
+
+    /** Gives back what {@link #takeRoom} took from {@code from} for ever. */
+    void leave(StationId tank, int from) {
+        tanks.get(tank).remove(new Stay(from, Passage.NEVER));
     }
 
     /** Takes up what {@code way} needs. */
@@ -73,6 +94,30 @@ final class Occupancy {
                 .map(one -> new Slot(one.person(), earliest(one, at, length, from, to)))
                 .filter(slot -> slot.start() >= 0)
                 .min(Comparator.comparingInt(Slot::start));
+    }
+
+    /** The earliest start of an errand at or after {@code at} for which there are hands and room in every tank. */
+    Optional<Slot> slot(Passage passage, Errand errand, int at) {
+        int length = passage.length(errand);
+        List<Passage.Room> rooms = passage.rooms(errand);
+        int from = at;
+        while (true) {
+            Optional<Slot> slot = hands(from, length, passage.from(errand), passage.to(errand));
+            if (slot.isEmpty()) {
+                return slot;
+            }
+            int moved = slot.get().start();
+            for (Passage.Room room : rooms) {
+                moved = roomFrom(room.station(), moved + room.from(), moved + room.until()) - room.from();
+            }
+            if (moved == slot.get().start()) {
+                return slot;
+            }
+            if (moved >= Passage.NEVER) {
+                return Optional.empty();
+            }
+            from = moved;
+        }
     }
 
     /** The earliest start at or after {@code from} from which the tank has room for {@code until - from} seconds. */
