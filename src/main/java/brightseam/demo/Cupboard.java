@@ -15,7 +15,7 @@ import java.util.List;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.stereotype.Component;
 
-/** Where the demo's people find gloves, cloths, solvents, tools and gauges that are fit for what they are about to do. */
+/** Where the demo's people find gloves, cloths, solvents, tools and gauges fit for what they are about to do. */
 @Component
 @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
 public final class Cupboard {

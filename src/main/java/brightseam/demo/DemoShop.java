@@ -33,6 +33,7 @@ final class DemoShop implements SmartLifecycle {
     private final LastEntries ledger;
     private final Registers registers;
     private final BathPast baths;
+    private final DemoSupplies supplies;
     private final Yesterday yesterday;
     private final Today today;
     private final Now now;
@@ -42,12 +43,13 @@ final class DemoShop implements SmartLifecycle {
     private final boolean withPast;
     private boolean running;
 
-    DemoShop(LastEntries ledger, Registers registers, BathPast baths, Yesterday yesterday, Today today, Now now,
-            Story story, Travellers travellers, DemoClock clock,
+    DemoShop(LastEntries ledger, Registers registers, BathPast baths, DemoSupplies supplies, Yesterday yesterday,
+            Today today, Now now, Story story, Travellers travellers, DemoClock clock,
             @Value("${brightseam.demo-past:true}") boolean withPast) {
         this.ledger = ledger;
         this.registers = registers;
         this.baths = baths;
+        this.supplies = supplies;
         this.yesterday = yesterday;
         this.today = today;
         this.now = now;
@@ -73,6 +75,7 @@ final class DemoShop implements SmartLifecycle {
         registers.fill();
         baths.play();
         until(end, TRAVELLERS_BEGIN);
+        supplies.fill();
         if (withPast) {
             playPast(end);
         } else {

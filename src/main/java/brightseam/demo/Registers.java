@@ -22,7 +22,7 @@ import java.util.Set;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.stereotype.Component;
 
-/** What the demo shop has: people, stations, bins, heats, parts, supplies and approved procedures. All invented. */
+/** What the demo shop has: people, stations, bins, heats, parts and approved procedures. All invented. */
 @Component
 @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
 final class Registers {
@@ -42,11 +42,10 @@ final class Registers {
     private final ProcedureLibrary procedures;
     private final Shelf shelf;
     private final DemoParts parts;
-    private final DemoSupplies supplies;
     private final Crew crew;
 
     Registers(FirstRun firstRun, People people, Stations stations, Heats heats, ProcedureLibrary procedures,
-            Shelf shelf, DemoParts parts, DemoSupplies supplies, Crew crew) {
+            Shelf shelf, DemoParts parts, Crew crew) {
         this.firstRun = firstRun;
         this.people = people;
         this.stations = stations;
@@ -54,7 +53,6 @@ final class Registers {
         this.procedures = procedures;
         this.shelf = shelf;
         this.parts = parts;
-        this.supplies = supplies;
         this.crew = crew;
     }
 
@@ -65,7 +63,6 @@ final class Registers {
         bins();
         heats();
         parts.fill();
-        supplies.fill();
         procedures.candidates().stream().flatMap(candidate -> candidate.procedure().stream())
                 .forEach(found -> Crew.done(procedures.approve(found.ref(), crew.origin(DemoPerson.BRAM_ODUYA))));
     }

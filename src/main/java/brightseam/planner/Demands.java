@@ -87,10 +87,12 @@ public final class Demands {
         List<Stage> stages = new ArrayList<>();
         for (Stage stage : basket.stages()) {
             Stage freed = stage;
-            if (dropped.contains(new Demand.HoldMaximum(basket.label(), stage.step(), stage.holdMaxSeconds().orElse(0)))) {
+            if (dropped.contains(new Demand.HoldMaximum(
+                    basket.label(), stage.step(), stage.holdMaxSeconds().orElse(0)))) {
                 freed = freed.withHoldMax(OptionalInt.empty());
             }
-            if (dropped.contains(new Demand.GapMaximum(basket.label(), stage.step(), stage.gapMaxSeconds().orElse(0)))) {
+            if (dropped.contains(new Demand.GapMaximum(
+                    basket.label(), stage.step(), stage.gapMaxSeconds().orElse(0)))) {
                 freed = freed.withGapMax(OptionalInt.empty());
             }
             stages.add(freed);

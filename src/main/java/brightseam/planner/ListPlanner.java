@@ -126,7 +126,8 @@ public final class ListPlanner {
         ways = ways.clone();
         for (int i : group) {
             Basket basket = problem.baskets().get(i);
-            Optional<Schedule.Way> best = StationChoices.of(problem, basket, basket.progress().at(), 0, basket.last()).stream()
+            Optional<Schedule.Way> best = StationChoices
+                    .of(problem, basket, basket.progress().at(), 0, basket.last()).stream()
                     .flatMap(stations -> new WayPlanner(problem, basket, stations, now).plan(notBefore).stream())
                     .filter(way -> isInTime(basket, way))
                     .min(Comparator.comparingInt(way -> way.ends()[basket.last()]));

@@ -66,7 +66,7 @@ final class HoldRules {
                 "false: it is read after the hold"));
     }
 
-    /** Whether the step at {@code place} has to begin too soon after the one before for anything but the step itself. */
+    /** Whether the step at {@code place} has to begin too soon after the one before for anything but itself. */
     static boolean isHurried(Draft draft, int place) {
         return before(draft, place).filter(gap -> gap.maximum().compareTo(READING_TIME) <= 0).isPresent();
     }

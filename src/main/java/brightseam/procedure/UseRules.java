@@ -33,7 +33,8 @@ final class UseRules {
 
     static Stream<Breach> aSupplyIsAskedForOnce(Draft draft, Vocabulary vocabulary, StepDraft step, int place) {
         return each(step, place, (use, at) -> when(
-                step.uses().stream().takeWhile(other -> other != use).anyMatch(other -> other.type().equals(use.type())),
+                step.uses().stream().takeWhile(other -> other != use)
+                        .anyMatch(other -> other.type().equals(use.type())),
                 at + "/type", use.type() + " for the second time", "each supply once"));
     }
 
@@ -57,10 +58,11 @@ final class UseRules {
 
     static Stream<Breach> aWipeUsesSolventAndCloth(Draft draft, Vocabulary vocabulary, StepDraft step, int place) {
         return when(step.kind() == StepKind.WIPE && !(uses(step, ContactKind.SOLVENT) && uses(step, ContactKind.WIPES)),
-                "/steps/" + place + "/uses", "a wipe without solvent and wipes", "uses of kind solvent and of kind wipes");
+                "/steps/" + place + "/uses", "a wipe without solvent and wipes",
+                "uses of kind solvent and of kind wipes");
     }
 
-    /** Gauntlets that keep acid off the hand carry chlorine, which cracks cleaned titanium: they come off for new ones. */
+    /** Gauntlets that keep acid off the hand carry chlorine, which cracks cleaned titanium: new gloves behind them. */
     static Stream<Breach> cleanGlovesArePutOnNew(Draft draft, Vocabulary vocabulary, StepDraft step, int place) {
         boolean others = !step.gloves().equals(wornBefore(draft, place));
         boolean changed = step.uses().stream().anyMatch(use -> use.kind() == ContactKind.GLOVES && use.isChange());

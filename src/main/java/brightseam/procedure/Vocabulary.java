@@ -33,6 +33,11 @@ public record Vocabulary(
                 : Optional.ofNullable(units.get(reading.unit())).map(Unit::symbol).orElse(reading.unit());
     }
 
+    /** What people call supplies of {@code type}; the key itself where the table lacks it. */
+    public String supplyName(String type) {
+        return Optional.ofNullable(supplies.get(type)).map(SupplyType::name).orElse(type);
+    }
+
     /**
      * A class of station, such as {@code pickle-tank}.
      *

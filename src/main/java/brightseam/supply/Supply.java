@@ -18,7 +18,7 @@ import java.util.Set;
  * @param title what people call it
  * @param lot the maker's lot, or the serial number of a single thing
  * @param maker who made it
- * @param lastDay the last day in the shop's zone on which it may be used: its expiry date, or the day on which a gauge's
+ * @param lastDay the last day in the shop's zone on which it may be used: its expiry date, or the day when a gauge's
  *     calibration ends; empty where it does not age
  * @param mayTouch what it may touch
  * @param standing where it is in its life

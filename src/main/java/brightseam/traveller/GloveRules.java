@@ -37,9 +37,9 @@ final class GloveRules {
         }
         Step step = inHand.get();
         return Rules.check()
+                .refuseAll(c.objections())
                 .refuseAll(Uses.missing(List.of(asked.get()), List.of(c.gloves())).stream()
                         .map(use -> new TravellerRefusal.ContactNotScanned(step.id(), use.kind(), use.type())).toList())
-                .refuseAll(c.objections())
                 .acceptWith(() -> List.of(
                         new TravellerEvent.ContactMade(c.origin(), step.id(), List.of(c.gloves()))));
     }

@@ -57,8 +57,8 @@ public final class LoadLimits {
 
     /**
      * The tightest of {@code steps}, at least one and all the same: the longest minimum, the shortest maximum and gap,
-     * readings inside every limit, every caution, need and supply, gloves where any asks for them, bins that suit all. Number,
-     * title and instruction are the first one's. Empty where they {@linkplain #clashes clash}.
+     * readings inside every limit, every caution, need and supply, gloves where any asks for them, bins that suit all.
+     * Number, title and instruction are the first one's. Empty where they {@linkplain #clashes clash}.
      */
     public static Optional<Step> tightest(List<Step> steps) {
         Step first = steps.getFirst();

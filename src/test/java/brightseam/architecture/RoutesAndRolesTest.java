@@ -74,6 +74,7 @@ class RoutesAndRolesTest {
                 entry("shop/procedures", OFFICE),
                 entry("shop/procedures/:id", OFFICE),
                 entry("shop/stations", OFFICE),
+                entry("plan", "FABRICATOR INSPECTOR LEAD"),
                 entry("shop/supplies", OFFICE));
     }
 

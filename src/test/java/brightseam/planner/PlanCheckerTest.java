@@ -16,7 +16,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** A plan that can be worked is let through; each way of spoiling it is found, and each kind of fault by one of them. */
+/** A plan that can be worked is let through; each way of spoiling it is found, each kind of fault by one of them. */
 class PlanCheckerTest {
 
     private static final StationId DOOR = new StationId("DOOR");

@@ -38,7 +38,7 @@ public final class TubeLine {
     private TubeLine() {}
 
     /**
-     * {@code count} baskets at the door, {@code persons} pairs of hands that work three days of eight hours with a break.
+     * {@code count} baskets at the door, {@code persons} pairs of hands on three days of eight hours with a break.
      *
      * @param rinsesAttended whether somebody moves the baskets all through the rinses
      */

@@ -121,7 +121,8 @@ class LoadLimitsTest {
 
     /** A maximum that equals another's minimum leaves one instant, which no hands can meet: refused as no time. */
     private static int lonelySecond(List<Step> steps) {
-        return steps.stream().mapToInt(step -> (int) step.hold().orElseThrow().minimum().toSeconds()).max().orElseThrow();
+        return steps.stream().mapToInt(step -> (int) step.hold().orElseThrow().minimum().toSeconds())
+                .max().orElseThrow();
     }
 
     private static boolean keeps(Step step, Duration time) {

@@ -1,9 +1,8 @@
 package brightseam.traveller;
 
-import brightseam.kernel.Decision;
 import brightseam.kernel.ContactKind;
+import brightseam.kernel.Decision;
 import brightseam.kernel.Moment;
-import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.people.Signer;
@@ -163,7 +162,9 @@ final class RandomShift {
                 case 1 -> takeOut(traveller);
                 default -> ask.endHold(next.step().id().value());
             };
-            case NextAction.Sign next -> ask.sign(next.step().id().value(), Commands.LEAD);
+            case NextAction.Sign next -> Uses.gloves(procedure, next.step()).filter(worn -> traveller.glovesSpent())
+                    .<TravellerCommand>map(worn -> ask.changeGloves(worn.type()))
+                    .orElseGet(() -> ask.sign(next.step().id().value(), Commands.LEAD));
             case NextAction.AwaitStamp next -> inspect(traveller, next.step());
             case NextAction.AwaitDisposition next -> decide(one(next.open()),
                     random.nextInt(3) == 0 ? one(PEOPLE) : Commands.INSPECTOR);
@@ -292,14 +293,5 @@ final class RandomShift {
 
     private <T> T one(List<T> list) {
         return list.get(random.nextInt(list.size()));
-    }
-
-    /** Every kind of refusal that a traveller's command can meet. */
-    static Set<Class<? extends Refusal>> everyRefusal() {
-        Set<Class<? extends Refusal>> all = new HashSet<>();
-        for (Class<?> type : TravellerRefusal.class.getPermittedSubclasses()) {
-            all.add(type.asSubclass(Refusal.class));
-        }
-        return all;
     }
 }

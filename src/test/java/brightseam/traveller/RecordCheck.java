@@ -7,7 +7,6 @@ import brightseam.people.Signer;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.Hold;
 import brightseam.procedure.Procedure;
-import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
 import brightseam.traveller.TravellerEvent.*;
@@ -37,27 +36,27 @@ final class RecordCheck {
     private final Map<StepId, Moment> holdEnded = new HashMap<>();
     private final Set<StepId> cutShort = new HashSet<>();
     private final Map<StepId, Moment> signedAt = new HashMap<>();
-    private final Map<String, Boolean> inLimits = new HashMap<>();
     private final Set<StepId> excused = new HashSet<>();
     private final Map<Integer, Set<Integer>> open = new HashMap<>();
     private final Set<Integer> numbers = new HashSet<>();
     private final Map<Integer, StepId> overruns = new HashMap<>();
     private final Set<StepId> gapsMissed = new HashSet<>();
-    private final Set<StepId> outOfLimits = new HashSet<>();
     private final CleanGauge clean = new CleanGauge();
     private final HandsCheck hands;
-    private Optional<Moment> mustComeOut = Optional.empty();
+    private final LimitsCheck limits;
+    private final ComingOutCheck comingOut = new ComingOutCheck();
     private boolean closed;
 
     private RecordCheck(Procedure procedure) {
         this.procedure = procedure;
         this.hands = new HandsCheck(procedure);
+        this.limits = new LimitsCheck(procedure);
     }
 
     /** Every finding in {@code record}, empty where it is in order. */
     static List<String> findings(Procedure procedure, List<TravellerEvent> record) {
         RecordCheck check = new RecordCheck(procedure).readAll(record);
-        check.mustComeOut.ifPresent(at -> check.findings.add("left behind in the bath for good: " + record.getLast()));
+        check.rule(!check.comingOut.isStillIn(), "left behind in the bath for good", record.getLast());
         return check.findings;
     }
 
@@ -78,17 +77,13 @@ final class RecordCheck {
     private void read(TravellerEvent event) {
         boolean first = event instanceof Released || event instanceof SetApart;
         boolean ended = pieces.isEmpty() && !first || closed && open.isEmpty();
-        comesOutAtOnce(event);
+        rule(!comingOut.leavesBehind(event), "left behind in the bath", event);
         rule(!ended || event instanceof AttemptRefused || isAftermath(event), "after the end", event);
         switch (event) {
             case Released e -> pieces.addAll(e.pieces());
             case SetApart e -> setApart(e);
             case PiecesSetApart e -> partWith(e);
-            case PutInBin e -> {
-                rule(!clean.isOpen() || e.binClass().isClean(), "clean pieces in an unclean bin", e);
-                rule(holding().isEmpty(), "moved into another bin while held", e);
-                clean.put(e.binClass(), e.closed());
-            }
+            case PutInBin e -> put(e);
             case BinClosed e -> clean.close(true);
             case BinOpened e -> clean.close(false);
             case StepStarted e -> start(e);
@@ -106,10 +101,7 @@ final class RecordCheck {
             case NonconformanceOpened e -> opens(e);
             case Dispositioned e -> disposition(e);
             case ReturnedToStep e -> goBack(e);
-            case PiecesScrapped e -> {
-                rule(pieces.containsAll(e.pieces()) && !e.pieces().isEmpty(), "scrap of pieces not here", e);
-                pieces.removeAll(e.pieces());
-            }
+            case PiecesScrapped e -> scrap(e);
             case PassedIn e -> passIn(e);
             case Closed e -> {
                 rule(signed.size() == procedure.steps().size(), "closed with steps unsigned", e);
@@ -130,17 +122,20 @@ final class RecordCheck {
         pieces.retainAll(e.pieces());
         open.values().forEach(some -> some.retainAll(e.pieces()));
         open.values().removeIf(Set::isEmpty);
-        mustComeOut = Optional.of(e.at()).filter(at -> !holding().isEmpty());
+        if (!holding().isEmpty()) {
+            comingOut.leave(e.at());
+        }
     }
 
-    /** Pieces that leave a lot in its bath leave the bath with it: nothing comes between, and no time passes. */
-    private void comesOutAtOnce(TravellerEvent event) {
-        mustComeOut.ifPresent(at -> {
-            boolean cut = event instanceof NonconformanceOpened opened
-                    && opened.cause() == Nonconformance.Cause.HOLD_CUT_SHORT;
-            rule((cut || event instanceof HoldEnded) && event.at().equals(at), "left behind in the bath", event);
-            mustComeOut = cut ? mustComeOut : Optional.empty();
-        });
+    private void put(PutInBin e) {
+        rule(!clean.isOpen() || e.binClass().isClean(), "clean pieces in an unclean bin", e);
+        rule(holding().isEmpty(), "moved into another bin while held", e);
+        clean.put(e.binClass(), e.closed());
+    }
+
+    private void scrap(PiecesScrapped e) {
+        rule(pieces.containsAll(e.pieces()) && !e.pieces().isEmpty(), "scrap of pieces not here", e);
+        pieces.removeAll(e.pieces());
     }
 
     private void partWith(PiecesSetApart e) {
@@ -162,22 +157,14 @@ final class RecordCheck {
 
     private void holdBegins(HoldBegun e) {
         Step step = procedure.step(e.step());
-        for (ReadingSpec spec : step.readings()) {
-            rule(!spec.beforeHold() || Boolean.TRUE.equals(inLimits.get(e.step() + "/" + spec.id())),
-                    "hold begun with a bath out of limits", e);
-        }
+        rule(limits.mayHold(step), "hold begun with a bath out of limits", e);
         rule(open.isEmpty() || gapRunsTo(e.step()).isPresent(), "hold begun in quarantine", e);
         gapEnds(step, e);
         holdBegun.put(e.step(), e.at());
     }
 
     private void measure(StepId step, String reading, BigDecimal value, boolean said, TravellerEvent event) {
-        ReadingSpec spec = procedure.step(step).readings().stream()
-                .filter(one -> one.id().equals(reading)).findFirst().orElseThrow();
-        boolean high = spec.limits().maximum().filter(most -> value.compareTo(most) > 0).isPresent();
-        boolean low = spec.limits().minimum().filter(least -> value.compareTo(least) < 0).isPresent();
-        rule(said == !(high || low), "limits judged wrongly", event);
-        inLimits.put(step + "/" + reading, said);
+        rule(limits.isJudgedRightly(step, reading, value, said), "limits judged wrongly", event);
     }
 
     private void holdEnds(HoldEnded e) {
@@ -221,11 +208,8 @@ final class RecordCheck {
         rule(begun.contains(id), "signed without being begun", event);
         rule(step.hold().isEmpty() || holdEnded.containsKey(id) && !cutShort.contains(id), "signed without its hold",
                 event);
-        step.readings().forEach(spec -> {
-            Boolean good = inLimits.get(id + "/" + spec.id());
-            rule(good != null, "signed without a reading", event);
-            rule(!Boolean.FALSE.equals(good) || outOfLimits.contains(id), "out of limits in silence", event);
-        });
+        rule(limits.isRead(step), "signed without a reading", event);
+        rule(!limits.isOutInSilence(step), "out of limits in silence", event);
         rule(stamped == (step.signedBy() == SignedBy.INSPECTOR), "stamp and signature mixed up", event);
         if (stamped) {
             rule(signer.has(Role.INSPECTOR) && signer.stamp().isPresent(), "stamp by somebody without one", event);
@@ -269,7 +253,7 @@ final class RecordCheck {
             }
             case HOLD_CUT_SHORT -> cutShort.add(e.step());
             case GAP_EXCEEDED -> rule(gapsMissed.add(e.step()), "one gap opened twice", e);
-            case READING_OUT_OF_LIMITS -> outOfLimits.add(e.step());
+            case READING_OUT_OF_LIMITS -> limits.tell(e.step());
             case INSPECTION_REJECTED, REPORTED, SUSPECT -> { }
         }
     }
@@ -299,8 +283,7 @@ final class RecordCheck {
             overruns.values().removeIf(step::equals);
             excused.remove(step);
             gapsMissed.remove(step);
-            outOfLimits.remove(step);
-            inLimits.keySet().removeIf(key -> key.startsWith(step + "/"));
+            limits.forget(step);
         });
     }
 

@@ -53,7 +53,8 @@ final class TestProcedures {
     /** {@code step} with other bins, signer and readings. */
     static Step altered(Step step, Set<BinClass> bins, SignedBy signedBy, List<ReadingSpec> readings) {
         return new Step(step.id(), step.number(), step.title(), step.kind(), step.station(), step.instruction(),
-                step.cautions(), bins, step.gloves(), step.needs(), step.uses(), step.hold(), step.gap(), readings, signedBy,
+                step.cautions(), bins, step.gloves(), step.needs(), step.uses(), step.hold(), step.gap(), readings,
+                signedBy,
                 step.reworkTo(), step.sources(), step.mix());
     }
 

@@ -3,6 +3,7 @@ package brightseam.traveller;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import brightseam.kernel.Refusal;
 import brightseam.traveller.TravellerEvent.*;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -102,7 +103,7 @@ class TravellerPropertiesTest {
         });
         assertEquals(names(Set.of(TravellerEvent.class.getPermittedSubclasses())), names(events));
         assertEquals(EnumSet.allOf(Phase.class), phases);
-        Set<Class<?>> never = new HashSet<>(RandomShift.everyRefusal());
+        Set<Class<?>> never = new HashSet<>(everyRefusal());
         never.removeAll(refusals);
         assertEquals(Set.of(), names(never), "refusals that no shift met");
         int takenOut = shifts.stream().mapToInt(shift -> shift.takenOut).sum();
@@ -143,5 +144,14 @@ class TravellerPropertiesTest {
 
     private static void each(Look look) {
         shifts.forEach(shift -> shift.records.forEach((label, record) -> look.at(shift, label, record)));
+    }
+
+    /** Every kind of refusal that a traveller's command can meet. */
+    private static Set<Class<? extends Refusal>> everyRefusal() {
+        Set<Class<? extends Refusal>> all = new HashSet<>();
+        for (Class<?> type : TravellerRefusal.class.getPermittedSubclasses()) {
+            all.add(type.asSubclass(Refusal.class));
+        }
+        return all;
     }
 }

@@ -19,7 +19,8 @@ final class Solvers {
         solver.getParameters()
                 .setMaxTimeInSeconds(Math.max(0.01, limit.toMillis() / 1000.0))
                 .setNumWorkers(settings.workers())
-                .setRandomSeed(settings.seed()).setCpModelProbingLevel(Integer.getInteger("probing", 0)).setLogSearchProgress(Boolean.getBoolean("solverlog"));
+                .setRandomSeed(settings.seed())
+                .setCpModelProbingLevel(0);
         return solver;
     }
 

@@ -60,6 +60,8 @@ final class ProcedurePage extends Div {
         fact(facts, "Bins", step.bins().stream().sorted().map(bin -> Wording.words(bin.name()))
                 .collect(Collectors.joining(" or ")));
         fact(facts, "Gloves", step.gloves().map(key -> vocabulary.gloves().get(key).name()).orElse(""));
+        fact(facts, "Scanned first", step.uses().stream().map(use -> vocabulary.supplyName(use.type())
+                + (use.change() ? " (new)" : "")).collect(Collectors.joining("; ")));
         fact(facts, "Needs", String.join("; ", step.needs()));
         fact(facts, "Hold", step.hold().map(Phrases::limits).orElse(""));
         fact(facts, "Gap to the next step", step.gap().map(ProcedurePage::gap).orElse(""));

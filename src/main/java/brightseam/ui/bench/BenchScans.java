@@ -133,7 +133,7 @@ final class BenchScans {
         List<Use> missing = model.ready().missing(asked);
         return new Verdict.Accepted("Right " + word(right.kind()), right.title() + ", " + right.lot() + ". "
                 + (missing.isEmpty() ? "Now the station." : "Still to scan: " + missing.stream()
-                        .map(use -> MadeReady.name(services.vocabulary(), use.type()))
+                        .map(use -> services.vocabulary().supplyName(use.type()))
                         .collect(Collectors.joining("; ")) + "."));
     }
 

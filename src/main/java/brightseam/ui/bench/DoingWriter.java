@@ -96,7 +96,7 @@ final class DoingWriter {
     }
 
     private Doing.Scan scan(Use use, MadeReady ready) {
-        return new Doing.Scan(MadeReady.name(vocabulary, use.type()) + (use.change() ? ", a new pair" : ""),
+        return new Doing.Scan(vocabulary.supplyName(use.type()) + (use.change() ? ", a new pair" : ""),
                 ready.scanned(use).map(supply -> supply.id() + ", " + supply.lot()));
     }
 

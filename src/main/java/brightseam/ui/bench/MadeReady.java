@@ -3,10 +3,8 @@ package brightseam.ui.bench;
 import brightseam.kernel.ContactKind;
 import brightseam.kernel.SupplyId;
 import brightseam.procedure.Use;
-import brightseam.procedure.Vocabulary;
 import brightseam.supply.Fitness;
 import brightseam.supply.Supply;
-import brightseam.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -55,11 +53,5 @@ record MadeReady(boolean confirmed, List<Supply> supplies) {
     /** The labels of what was scanned. */
     List<SupplyId> labels() {
         return supplies.stream().map(Supply::id).toList();
-    }
-
-    /** What people call supplies of {@code type}. */
-    static String name(Vocabulary vocabulary, String type) {
-        return Optional.ofNullable(vocabulary.supplies().get(type)).map(Vocabulary.SupplyType::name)
-                .orElse(Wording.words(type));
     }
 }

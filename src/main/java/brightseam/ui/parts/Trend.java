@@ -59,7 +59,8 @@ public record Trend(String label, String unit, Limits limits, List<Point> points
         return label + ", " + Words.count(points.size(), "reading", "readings") + " from "
                 + DAY.format(day(points.getFirst().at())) + " to " + DAY.format(day(last.at())) + ": last "
                 + Words.quantity(last.value(), unit) + ", "
-                + (limits.admits(last.value()) ? "in order" : "not in order") + " (" + Words.limits(limits, unit) + "); " + (outside == 0 ? "none" : outside) + " out of limits.";
+                + (limits.admits(last.value()) ? "in order" : "not in order")
+                + " (" + Words.limits(limits, unit) + "); " + (outside == 0 ? "none" : outside) + " out of limits.";
     }
 
     @Override

@@ -55,7 +55,8 @@ record Waiting(TravellerId id, String part, String what, String why, Moment sinc
         return row(card, "Disposition of nonconformance " + first.number() + more,
                 "Step " + step.number() + " " + step.title() + ": " + Phrases.cause(first.cause()) + ", "
                         + Phrases.pieces(first.pieces())
-                        + (first.cause() == Nonconformance.Cause.SUSPECT ? ". " + first.text() : "") + ".", first.openedAt(), now);
+                        + (first.cause() == Nonconformance.Cause.SUSPECT ? ". " + first.text() : "") + ".",
+                first.openedAt(), now);
     }
 
     private static Waiting stamp(Card card, Step step, Moment now) {

@@ -62,11 +62,13 @@ class TinyShopsTest {
     /** Every hold has a maximum at most the slack above its minimum, so that trying the slack is trying all. */
     private static LineProblem shop(Random random) {
         List<StationId> places = List.of(new StationId("A"), new StationId("B"));
-        Walking walking = Walking.along(Map.of(DOOR, 0.0, places.get(0), 1.0, places.get(1), 1.0 + random.nextInt(3)), 1);
+        Walking walking = Walking.along(
+                Map.of(DOOR, 0.0, places.get(0), 1.0, places.get(1), 1.0 + random.nextInt(3)), 1);
         List<Stage> stages = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
             int min = random.nextInt(4);
-            Stage stage = Stage.of(new StepId("step-" + i), List.of(places.get(random.nextInt(4) == 0 ? 1 - i : i)), min)
+            List<StationId> tank = List.of(places.get(random.nextInt(4) == 0 ? 1 - i : i));
+            Stage stage = Stage.of(new StepId("step-" + i), tank, min)
                     .upTo(min + random.nextInt(SLACK_SECONDS + 1)).handled(random.nextInt(2), random.nextInt(2), 0);
             stages.add(random.nextInt(3) == 0 ? stage.attended() : stage);
         }

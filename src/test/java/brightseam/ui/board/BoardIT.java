@@ -8,6 +8,7 @@ import brightseam.browser.ShopServer;
 import brightseam.demo.DemoPerson;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
+import brightseam.kernel.SupplyId;
 import brightseam.kernel.KitId;
 import brightseam.ledger.Outcome;
 import brightseam.people.Recognition;
@@ -16,6 +17,7 @@ import brightseam.people.Signer;
 import brightseam.people.shell.Authenticator;
 import brightseam.people.shell.People;
 import brightseam.procedure.shell.ProcedureLibrary;
+import brightseam.supply.shell.Supplies;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
@@ -144,18 +146,18 @@ class BoardIT {
     void a_procedure_is_approved_as_shown_and_a_bad_file_changes_nothing() throws IOException {
         Path file = procedures.resolve("tube.yaml");
         String text = Files.readString(file);
-        Files.writeString(file, text.replaceFirst("revision: A", "revision: B"));
+        Files.writeString(file, text.replaceFirst("revision: B", "revision: C"));
         bram.open("/shop/procedures").press("Read the folder again").shows("waits for approval").look("procedures");
-        bram.page().getByText("TUBE rev B").first().click();
+        bram.page().getByText("TUBE rev C").first().click();
         bram.shows("Content hash").look("procedure");
-        bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Approve TUBE rev B as Bram Oduya")
+        bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Approve TUBE rev C as Bram Oduya")
                 .hears("Approved");
-        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("B");
-        Files.writeString(file, text.replaceFirst("revision: A", "revision: C")
+        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("C");
+        Files.writeString(file, text.replaceFirst("revision: B", "revision: D")
                 .replaceFirst("kind: soak", "kind: bath"));
         bram.open("/shop/procedures").press("Read the folder again").shows("tube.yaml: nothing of this file is used")
-                .shows("The last approved revision stays in use: TUBE rev B").look("procedure-problems");
-        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("B");
+                .shows("The last approved revision stays in use: TUBE rev C").look("procedure-problems");
+        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("C");
     }
 
     @Test
@@ -174,6 +176,23 @@ class BoardIT {
                 .press("Register").hears("Registered").look("heats");
         bram.open("/shop/labels").press("All of them").shows("A4 sheets").look("labels");
         assertThat(pdf(bram, "A4 sheets: ten to a sheet")).startsWith("%PDF-");
+    }
+
+    @Test
+    void supplies_are_registered_and_what_must_not_be_used_is_said_in_words() {
+        bram.open("/shop/supplies").shows("CONTAMINATED: Brushed a carbon steel fixture")
+                .shows("NOT CALIBRATED since").look("supplies");
+        bram.fill("Label", "G-0115").fill("Title", "Acetone, 1 litre bottle").fill("Lot or serial number", "OA-7801")
+                .fill("Maker", "Ostrand Chemicals (invented)").fill("Last day", "next year").press("Register")
+                .shows("choose one");
+        bram.page().locator("vaadin-select").first().click();
+        bram.page().locator("vaadin-select-item").getByText("solvent: Acetone, reagent grade").click();
+        bram.press("Register").shows("year, month and day");
+        bram.fill("Last day", "2031-12-31").press("Register").hears("Registered").look("supply-registered");
+        bram.press("Declare clean G-0305").fill("Reason", "New bristles")
+                .press("Declare clean G-0305, with this reason").hears("Declared clean");
+        assertThat(shop.bean(Supplies.class).find(new SupplyId("G-0305")).orElseThrow().state().contamination())
+                .isEmpty();
     }
 
     @Test

@@ -75,7 +75,8 @@ class TraceIT {
         String basket = basket();
         sanna.open("/board");
         Locator row = sanna.page().locator("[data-traveller='" + wet.getFirst() + "']");
-        try (ShopTablet bench = new ShopTablet(shop.url(), "ilka"); ShopTablet lead = new ShopTablet(shop.url(), "bram")) {
+        try (ShopTablet bench = new ShopTablet(shop.url(), "ilka");
+                ShopTablet lead = new ShopTablet(shop.url(), "bram")) {
             bench.signIn(DemoPerson.ILKA_FERROW.badge().value(), DemoPerson.ILKA_FERROW.pin());
             bench.scan(LabelKind.TRAVELLER, wet.getFirst().value()).hears("Open");
             lead.signIn(DemoPerson.BRAM_ODUYA.badge().value(), DemoPerson.BRAM_ODUYA.pin()).open("/trace");
@@ -87,7 +88,8 @@ class TraceIT {
             bram.open("/trace?kind=bin&label=" + basket).shows("Foot strut").look("trace-basket");
             picture("basket");
             assertThat(bram.page().locator("[data-traveller]")).hasCount(3);
-            suspect("Basket found with shop dirt in it").hears("Under suspicion").shows("3 travellers with 6 pieces: 2 on the way, 0 in the chamber, 1 closed");
+            suspect("Basket found with shop dirt in it").hears("Under suspicion")
+                    .shows("3 travellers with 6 pieces: 2 on the way, 0 in the chamber, 1 closed");
             assertThat(row).containsText("Suspect: quarantine", SOON);
             assertThat(row).containsText("Basket found with shop dirt in it");
             bench.shows("Suspect: in quarantine");
