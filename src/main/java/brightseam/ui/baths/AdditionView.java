@@ -53,6 +53,6 @@ class AdditionView extends DeskPage implements BeforeEnterObserver {
                 Forms.panel("Record what was added", form),
                 Forms.panel("Emptied and filled anew", new FillForm(desk(), told(), baths, bath.get(),
                         form::workings)),
-                Links.to("baths/" + station.get().id(), "Back to the bath"));
+                Forms.row(Links.to("baths/" + station.get().id(), "Back to the bath")));
     }
 }

@@ -29,7 +29,8 @@ final class BathWords {
 
     /** The label of a field for it, with its unit. */
     static String field(BathQuantity quantity) {
-        return quantity(quantity) + (quantity.unit().isEmpty() ? "" : ", " + quantity.unit());
+        return quantity == BathQuantity.ACID_RATIO ? "Parts of nitric to one of hydrofluoric acid"
+                : quantity(quantity) + (quantity.unit().isEmpty() ? "" : ", " + quantity.unit());
     }
 
     static String value(BathQuantity quantity, BigDecimal value) {

@@ -105,8 +105,11 @@ class BathsView extends DeskPage {
         ways.addClassName("cell-actions");
         if (desk().holds(Role.PROCESS_CONTROL)) {
             String path = "baths/" + line.station();
-            ways.add(line.liquid().isEmpty() ? named(path + "/limits", "Register its bath", line)
-                    : named(path + "/sample", "Enter an analysis", line));
+            if (line.liquid().isEmpty()) {
+                ways.add(named(path + "/limits", "Register its bath", line));
+            } else if (line.analysed()) {
+                ways.add(named(path + "/sample", "Enter an analysis", line));
+            }
         }
         return ways;
     }

@@ -47,7 +47,7 @@ final class LimitFields extends Div {
     BathTerms terms() {
         TreeMap<BathQuantity, Limits> limits = new TreeMap<>();
         for (BathQuantity quantity : BathQuantity.values()) {
-            Limits keyed = new Limits(number(minimum.get(quantity)), number(maximum.get(quantity)));
+            Limits keyed = keyed(quantity);
             if (!keyed.equals(Limits.none())) {
                 limits.put(quantity, keyed);
             }
@@ -56,6 +56,15 @@ final class LimitFields extends Div {
                 number(hours).map(due -> Duration.ofMinutes(due.multiply(new BigDecimal("60")).longValue())),
                 number(loads).map(count -> Numbers.whole(loads.getLabel(), count.toPlainString())), number(area)),
                 number(removal));
+    }
+
+    private Limits keyed(BathQuantity quantity) {
+        Optional<BigDecimal> low = number(minimum.get(quantity));
+        Optional<BigDecimal> high = number(maximum.get(quantity));
+        if (low.isPresent() && high.isPresent() && low.get().compareTo(high.get()) > 0) {
+            throw new IllegalArgumentException(BathWords.quantity(quantity) + ": the maximum is below the minimum");
+        }
+        return new Limits(low, high);
     }
 
     private void fill(BathTerms terms) {

@@ -55,7 +55,7 @@ class LimitsView extends DeskPage implements BeforeEnterObserver {
         LimitFields fields = new LimitFields(bath.map(Bath::terms));
         show(Forms.panel("Limits and intervals", fields),
                 bath.isPresent() ? changing(bath.get(), fields) : registering(id, fields),
-                Links.to(bath.isPresent() ? "baths/" + id : "baths", "Back"));
+                Forms.row(Links.to(bath.isPresent() ? "baths/" + id : "baths", "Back")));
     }
 
     private Component registering(StationId id, LimitFields fields) {

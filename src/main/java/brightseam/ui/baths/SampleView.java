@@ -54,6 +54,6 @@ class SampleView extends DeskPage implements BeforeEnterObserver {
                 Forms.panel("Sample and readings", bath.get().isAnalysed()
                         ? new SampleForm(desk(), told(), control, bath.get())
                         : Forms.note("Set limits first: the page of the bath leads there.")),
-                Links.to("baths/" + station.get().id(), "Back to the bath"));
+                Forms.row(Links.to("baths/" + station.get().id(), "Back to the bath")));
     }
 }

@@ -23,11 +23,13 @@ import java.util.stream.Collectors;
  * @param liquid what it holds; empty without a bath
  * @param state one word or two: fit, or what stands against it
  * @param detail why, or when the next analysis is due
+ * @param analysed whether analyses are taken of it
  * @param stops whether nothing goes in now
  * @param inside what hangs in it
  */
 record TankLine(
-        StationId station, String title, String liquid, String state, String detail, boolean stops, String inside) {
+        StationId station, String title, String liquid, String state, String detail, boolean analysed, boolean stops,
+        String inside) {
 
     /** So near to its end an interval is told as soon over; the shop's own choice. */
     private static final Duration SOON = Duration.ofHours(24);
@@ -38,22 +40,24 @@ record TankLine(
             ZoneId zone) {
         if (bath.isEmpty()) {
             return new TankLine(station.id(), station.title(), "", "No bath registered",
-                    "Tank " + station.id() + " has no bath registered; nothing is asked of it.", false, "not known");
+                    "Tank " + station.id() + " has no bath registered; nothing is asked of it.", false, false,
+                    "not known");
         }
         String hangs = inside(inside, now, zone);
         String liquid = BathWords.liquid(bath.get().liquid());
+        boolean analysed = bath.get().isAnalysed();
         if (station.isOutOfUse()) {
             return new TankLine(station.id(), station.title(), liquid, "Out of use",
-                    station.outOfUseReason().orElseThrow(), true, hangs);
+                    station.outOfUseReason().orElseThrow(), analysed, true, hangs);
         }
         List<Explanation> against = bath.get().objections(now).stream().map(wording::explain).toList();
         if (!against.isEmpty()) {
             return new TankLine(station.id(), station.title(), liquid, against.getFirst().word(),
-                    against.stream().map(Explanation::reason).distinct().collect(Collectors.joining(" ")), true,
-                    hangs);
+                    against.stream().map(Explanation::reason).distinct().collect(Collectors.joining(" ")), analysed,
+                    true, hangs);
         }
         return new TankLine(station.id(), station.title(), liquid, isSoonDue(bath.get(), now) ? "Analysis due soon"
-                : "Fit", due(bath.get(), now, zone), false, hangs);
+                : "Fit", due(bath.get(), now, zone), analysed, false, hangs);
     }
 
     /** When the next analysis is due, in words; whichever comes first. */
