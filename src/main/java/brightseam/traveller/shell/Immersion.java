@@ -75,7 +75,8 @@ class Immersion {
                 new BathCommand.TakeIn(bath.get().station(), basket.getKey(), basket.getValue(),
                         sizes.areaSquareMetres(basket.getValue()), stillInside, cannotWait, origin)).toList();
         Prepared<?> taken = baths.prepare(bath.get().station(), loads);
-        List<Refusal> nowhere = ahead.missing(fresh.getFirst().procedure(), step, origin.at());
+        List<Refusal> nowhere = fresh.stream().filter(card -> card.procedure().find(step).isPresent())
+                .flatMap(card -> ahead.missing(card.procedure(), step, origin.at()).stream()).distinct().toList();
         return nowhere.isEmpty() ? taken : taken.with(new Prepared.Refused<>(nowhere), (one, other) -> one);
     }
 

@@ -91,7 +91,8 @@ class BathsIT {
                 .filter(card -> card.next() instanceof NextAction.Begin begin
                         && begin.step().station().equals("pickle-tank")).map(Card::id).findFirst().orElseThrow();
         return shop.bean(TravellerActions.class).startStep(new Actor(DemoPerson.ILKA_FERROW.badge(), "bench-1"),
-                List.of(waiting), new StepId("acid-pickle"), Optional.of(ACID), true, false, List.of());
+                List.of(waiting), new StepId("acid-pickle"), Optional.of(ACID), true, false,
+                List.of());
     }
 
     @Test
