@@ -217,8 +217,7 @@ final class RecordCheck {
             rule(signer.has(step.signedBy() == SignedBy.LEAD ? Role.LEAD : Role.FABRICATOR), "wrong role", event);
         }
         rule(fits(step), "signed in a wrong bin", event);
-        boolean bagged = clean.bin().filter(BinClass.SEALED_BAG::equals).isPresent();
-        rule(!bagged || clean.isClosed(), "signed with an open bag", event);
+        rule(clean.isClosed() || !clean.bin().equals(Optional.of(BinClass.SEALED_BAG)), "signed, open bag", event);
         rule(!clean.isOpen() || clean.leftMillis().signum() > 0, "signed over a window that ran out", event);
         signed.add(id);
         signedAt.put(id, event.at());
