@@ -8,7 +8,7 @@ import brightseam.traveller.Contact;
  *
  * @param kind what sort
  * @param label its own label; for the fill of a bath, the tank's
- * @param lot the maker's lot or serial number, for a bath the number of its fill; a hyphen where there is none
+ * @param lot the maker's lot or serial number, for a bath the name of its fill; a hyphen where there is none
  */
 public record Thing(ThingKind kind, String label, String lot) {
 

@@ -16,7 +16,7 @@ public enum ThingKind {
     BIN,
     /** A station, whatever was in it. */
     STATION,
-    /** One fill of a bath, by the label of its tank and the number of the fill. */
+    /** One fill of a bath, by the label of its tank and the name of the fill, such as {@code fill 3}. */
     BATH,
     /** A lot of gloves. */
     GLOVES,

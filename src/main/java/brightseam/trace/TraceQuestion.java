@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param kind what sort of thing
  * @param label its label; empty to ask for every label that {@code lot} has been under
- * @param lot its lot, or the number of a bath's fill; empty to ask for every lot under {@code label}
+ * @param lot its lot, or the name of a bath's fill; empty to ask for every lot under {@code label}
  * @param from contact that ended before this wall time is left out
  * @param until contact that began after this wall time is left out
  */

@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.Refusal;
+import brightseam.kernel.StepId;
 import brightseam.people.Signer;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.Procedure;
@@ -87,6 +88,12 @@ public final class Stories {
     private static void refused(Shop shop, String attempt) {
         List<Refusal> why = shop.refusals();
         shop.does(ask -> new TravellerCommand.NoteRefusal(ask.by(Commands.FABRICATOR), attempt, why));
+    }
+
+    /** A closed lot that something at {@code step} puts under suspicion. */
+    public static List<TravellerEvent> suspectAt(String step, String reason) {
+        return Shop.withLot().goesOnToTheEnd().does(ask -> new TravellerCommand.MarkSuspect(ask.by(Commands.LEAD),
+                Optional.of(new StepId(step)), reason, Commands.LEAD)).record();
     }
 
     /** The records of every lot of a random shift, by label; the same seed gives the same shift. */

@@ -83,8 +83,8 @@ final class CardWriter {
     private static String where(Traveller traveller) {
         String stopped = traveller.isSuspect() ? "SUSPECT · " : "";
         return stopped + traveller.placement().map(place -> "In " + Wording.words(place.binClass().name()) + " "
-                + place.bin()
-                + (place.binClass().isClean() ? place.closed() ? ", closed" : ", open" : "")).orElse("In no bin yet");
+                + place.bin() + (place.binClass().isClean() ? place.closed() ? ", closed" : ", open" : ""))
+                .orElse("In no bin yet");
     }
 
     private static List<BenchCard.Mark> marks(Card card, Optional<Step> now) {

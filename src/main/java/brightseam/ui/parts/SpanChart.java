@@ -23,13 +23,13 @@ import java.util.Optional;
 public record SpanChart(String words, List<Row> rows, Instant now, ZoneId zone) implements Drawing {
 
     private static final int WIDTH = 900;
-    private static final double LEFT = 236;
+    private static final double LEFT = 272;
     private static final double RIGHT = 880;
     private static final double TOP = 40;
     private static final double ROW = 30;
     private static final double THICK = 18;
     private static final double THIN = 4;
-    private static final int LABEL_MAX = 24;
+    private static final int LABEL_MAX = 28;
     private static final int TICKS_MAX = 6;
     private static final List<Duration> STEPS = List.of(Duration.ofMinutes(1), Duration.ofMinutes(2),
             Duration.ofMinutes(5), Duration.ofMinutes(10), Duration.ofMinutes(30), Duration.ofHours(1),

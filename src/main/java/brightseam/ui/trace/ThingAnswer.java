@@ -92,9 +92,11 @@ final class ThingAnswer extends Div {
                 .cell("Kit", one -> Links.to("board/kit/" + one.now().kit(), one.now().kit().value()))
                 .text("Where now", one -> TraceWords.where(one.now())).show(shown);
         String thing = TraceWords.thing(reach.question());
-        return new Div(Forms.panel("When", pager(), new Chart(
+        Div both = new Div(Forms.panel("When", pager(), new Chart(
                         Pictures.ofThing(thing, shown, touches, desk.now().wall(), desk.zone()))),
                 Forms.panel("Which pieces, when, where now", list, pager()));
+        both.addClassName("trace-answer");
+        return both;
     }
 
     private static Component traveller(Reached one) {

@@ -38,7 +38,7 @@ final class TraceWords {
 
     private static String thing(ThingKind kind, Optional<String> label, Optional<String> lot) {
         String lots = lot.filter(text -> !text.equals(Thing.NO_LOT))
-                .map(text -> (label.isPresent() ? ", " : "") + (kind == ThingKind.BATH ? "fill " : "lot ") + text)
+                .map(text -> (label.isPresent() ? ", " : "") + (kind == ThingKind.BATH ? text : "lot " + text))
                 .orElse("");
         return kind(kind) + " " + label.orElse("") + lots;
     }

@@ -55,6 +55,14 @@ class RecordPaperTest {
     }
 
     @Test
+    void a_closed_lot_under_suspicion_says_so_at_its_head_with_the_reason_and_who_says_it() throws IOException {
+        assertThat(text(print(Told.of(Stories.suspectAt("pickle", "Fill 3 proved bad")))))
+                .contains("Now: closed, in quarantine, SUSPECT")
+                .contains("Fill 3 proved bad", "put it under suspicion", "Ada Roem");
+        assertThat(text(print(Told.of(Stories.closed())))).doesNotContain("SUSPECT");
+    }
+
+    @Test
     void every_page_carries_the_label_the_hash_and_its_number() throws IOException {
         TravellerDocument told = Told.of(Stories.troubled("bare thumb"));
         try (PDDocument document = Loader.loadPDF(print(told))) {

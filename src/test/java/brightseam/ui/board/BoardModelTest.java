@@ -4,6 +4,7 @@ import static brightseam.ui.board.Lot.NOW;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import brightseam.kernel.KitId;
+import brightseam.kernel.TravellerId;
 import brightseam.kit.Kit;
 import brightseam.kit.KitLine;
 import brightseam.procedure.BinClass;
@@ -65,6 +66,22 @@ class BoardModelTest {
         assertThat(row.verdict()).isEqualTo("Quarantine");
         assertThat(row.missing()).first().isEqualTo("quarantine: Acid pickle overrun");
         assertThat(row.hurries()).isTrue();
+    }
+
+    @Test
+    void suspicion_is_said_of_what_is_through_the_lock_or_closed_too_and_the_kit_says_which() {
+        List<Card> cards = List.of(
+                Lot.of("T-1", "K-07").phase(Phase.PASSED_IN).stopped(Cause.SUSPECT, "pickle").card(),
+                Lot.of("T-2", "K-07").phase(Phase.CLOSED).stopped(Cause.SUSPECT, "pickle").card(),
+                Lot.of("T-3", "K-07").phase(Phase.CLOSED).card());
+        assertThat(rows(cards)).extracting(row -> row.id().value()).containsExactly("T-1", "T-2");
+        assertThat(rows(cards)).allSatisfy(row -> {
+            assertThat(row.verdict()).isEqualTo("Suspect: quarantine");
+            assertThat(row.missing()).containsExactly("quarantine: suspect: as found");
+        });
+        assertThat(KitStanding.of(SEVEN, cards, Lot.NOW).suspects()).containsExactly(
+                new KitStanding.HoldUp(new TravellerId("T-1"), "pieces 1, 2, passed into the chamber"),
+                new KitStanding.HoldUp(new TravellerId("T-2"), "pieces 1, 2, closed"));
     }
 
     @Test
