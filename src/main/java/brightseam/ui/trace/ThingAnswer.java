@@ -95,7 +95,7 @@ final class ThingAnswer extends Div {
         Div both = new Div(Forms.panel("When", pager(), new Chart(
                         Pictures.ofThing(thing, shown, touches, desk.now().wall(), desk.zone()))),
                 Forms.panel("Which pieces, when, where now", list, pager()));
-        both.addClassName("trace-answer");
+        both.addClassName("trace-page");
         return both;
     }
 
