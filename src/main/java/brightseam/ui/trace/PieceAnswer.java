@@ -67,6 +67,7 @@ final class PieceAnswer extends Div {
             all.add(Forms.note("No such piece is, or ended, under this label."));
         }
         Div single = Forms.row(new Span("One piece alone:"));
+        single.addClassName("trace-pager");
         now.pieces().forEach(piece -> single.add(
                 Links.to(TraceAddress.of(now.traveller(), piece), String.valueOf(piece))));
         all.add(single, Forms.row(Links.to("board/traveller/" + now.traveller(), "Where it stands"),

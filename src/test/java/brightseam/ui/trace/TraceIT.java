@@ -12,6 +12,7 @@ import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
+import brightseam.ledger.Outcome;
 import brightseam.people.Recognition;
 import brightseam.people.Signer;
 import brightseam.people.shell.Authenticator;
@@ -21,6 +22,7 @@ import brightseam.traveller.Phase;
 import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.InspectorActions;
+import brightseam.traveller.shell.TravellerActions;
 import brightseam.traveller.shell.Travellers;
 import brightseam.ui.board.DeskBrowser;
 import com.microsoft.playwright.Locator;
@@ -29,6 +31,7 @@ import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -129,10 +132,17 @@ class TraceIT {
         bram.open("/board/kit/" + KIT).shows("SUSPECT:").shows("closed").look("trace-kit");
         assertThat(bram.page().locator("[data-traveller='" + closed + "']")).containsText("Suspect: quarantine");
         sanna.open("/stamp/" + closed).shows("Certificate withdrawn by the maker");
-        shop.bean(InspectorActions.class).decide(new Actor(DemoPerson.SANNA_VEIT.badge(), "desk"), closed,
-                card().traveller().openNonconformances().getFirst().number(), Disposition.REWORK,
-                Optional.of(new StepId("record-review")), "Compare again", inspector());
         lift();
+        assertThat(card().traveller().hasEnded()).isTrue();
+        Actor desk = new Actor(DemoPerson.SANNA_VEIT.badge(), "desk");
+        assertThat(shop.bean(TravellerActions.class).markSuspect(desk, Map.of(closed,
+                Optional.of(new StepId("acid-pickle"))), "Fill spent", inspector())).isInstanceOf(Outcome.Done.class);
+        assertThat(shop.bean(InspectorActions.class).decideTogether(desk, Map.of(closed,
+                card().traveller().openNonconformances().getFirst().number()), Disposition.REWORK,
+                Optional.of(new StepId("alkaline-degrease")), "Clean again", inspector()))
+                .isInstanceOf(Outcome.Done.class);
+        assertThat(card().traveller().phase()).isEqualTo(Phase.ACTIVE);
+        shop.bean(Story.class).finish(closed);
         assertThat(card().traveller().phase()).isEqualTo(Phase.CLOSED);
     }
 
