@@ -32,9 +32,10 @@ public record SpanChart(String words, List<Row> rows, Instant now, ZoneId zone) 
     private static final int LABEL_MAX = 28;
     private static final int TICKS_MAX = 6;
     private static final List<Duration> STEPS = List.of(Duration.ofMinutes(1), Duration.ofMinutes(2),
-            Duration.ofMinutes(5), Duration.ofMinutes(10), Duration.ofMinutes(15), Duration.ofMinutes(30), Duration.ofHours(1),
-            Duration.ofHours(2), Duration.ofHours(4), Duration.ofHours(8), Duration.ofDays(1), Duration.ofDays(2),
-            Duration.ofDays(7), Duration.ofDays(14), Duration.ofDays(28), Duration.ofDays(91), Duration.ofDays(365));
+            Duration.ofMinutes(5), Duration.ofMinutes(10), Duration.ofMinutes(15), Duration.ofMinutes(30),
+            Duration.ofHours(1), Duration.ofHours(2), Duration.ofHours(4), Duration.ofHours(8), Duration.ofDays(1),
+            Duration.ofDays(2), Duration.ofDays(7), Duration.ofDays(14), Duration.ofDays(28), Duration.ofDays(91),
+            Duration.ofDays(365));
 
     /** One row; {@code marked} ones are striped. */
     public record Row(String label, boolean marked, List<Bar> bars) {}
