@@ -6,6 +6,7 @@ import brightseam.kernel.TravellerId;
 import brightseam.kernel.shell.DemoClock;
 import brightseam.procedure.Step;
 import brightseam.traveller.GapClock;
+import brightseam.traveller.LoadLimits;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.Travellers;
@@ -93,7 +94,16 @@ public final class Story {
     }
 
     private static boolean isAlike(NextAction one, NextAction other) {
-        return one.getClass() == other.getClass() && Hands.step(one).equals(Hands.step(other));
+        return one.getClass() == other.getClass() && Hands.step(one).equals(Hands.step(other))
+                || isTogether(one, other);
+    }
+
+    /** Whether hands see the same thing to do, though two procedures ask for it. */
+    private static boolean isTogether(NextAction one, NextAction other) {
+        boolean sameReading = !(one instanceof NextAction.Read read) || other instanceof NextAction.Read too
+                && read.reading().id().equals(too.reading().id());
+        return one.getClass() == other.getClass() && sameReading && one.about().flatMap(step ->
+                other.about().filter(same -> LoadLimits.isSame(step, same))).isPresent();
     }
 
     private void act(NextAction next, List<Card> load) {
@@ -102,7 +112,7 @@ public final class Story {
         }
         hands.act(next, load, this::pass);
         if (next instanceof NextAction.Holding holding) {
-            passUntil(goodEnd(holding));
+            load.forEach(card -> passUntil(goodEnd(card.next())));
             hands.endHold(holding.step(), load);
         }
     }
@@ -130,7 +140,10 @@ public final class Story {
     }
 
     /** A quarter of the way from the earliest to the latest end, or a little after the earliest. */
-    private static Moment goodEnd(NextAction.Holding holding) {
+    private Moment goodEnd(NextAction next) {
+        if (!(next instanceof NextAction.Holding holding)) {
+            return clock.now();
+        }
         return holding.earliest().plus(holding.latest()
                 .map(latest -> latest.since(holding.earliest()).dividedBy(4)).orElse(Duration.ofSeconds(20)));
     }
