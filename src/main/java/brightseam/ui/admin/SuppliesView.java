@@ -43,8 +43,8 @@ class SuppliesView extends DeskPage {
             .text("Supply", supply -> supply.id().value())
             .text("State", supply -> SupplyState.words(supply, today()))
             .text("What it is", this::what)
-            .text("Lot and maker", supply -> supply.lot() + ", " + supply.maker())
-            .text("Kept for", LabelTexts::keptFor)
+            .text("Lot, maker, kept for", supply -> supply.lot() + ", " + supply.maker() + ", for "
+                    + LabelTexts.keptFor(supply))
             .cell("Actions", this::actions);
 
     SuppliesView(Desk desk, Supplies supplies, Vocabulary vocabulary) {
@@ -104,7 +104,7 @@ class SuppliesView extends DeskPage {
             actions.add(reasoned("Declare clean", id, how -> run("Declared clean",
                     () -> new SupplyCommand.DeclareClean(id, how, desk().origin()))));
         } else if (supply.contamination().isEmpty()) {
-            actions.add(reasoned("Report contaminated", id, what -> run("Contaminated",
+            actions.add(reasoned("Contaminated", id, what -> run("Contaminated",
                     () -> new SupplyCommand.ReportContaminated(id, what, desk().origin()))));
         }
         if (supply.standing() == Standing.UNOPENED && !supply.isCleanable()) {
