@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 
 /**
  * Plans forward in time as a foreman would: whoever is free takes the errand that can begin first, some sorts of errand
@@ -15,12 +14,13 @@ import java.util.Random;
 final class DispatchPlanner {
 
     /** An errand that could be next. */
-    private record Candidate(int basket, Occupancy.Slot slot, List<StationId> stations, double rank) {}
+    private record Candidate(int basket, Occupancy.Slot slot, Routes.Choice way, double rank) {}
 
     /** A basket that has to be moved on by a time. */
     private record Deadline(int earliest, int latest, int length) {}
 
     private final LineProblem problem;
+    private final Routes routes;
     private final Occupancy occupied;
     private final List<Passage> passages = new ArrayList<>();
     private final List<List<BadgeId>> persons = new ArrayList<>();
@@ -28,28 +28,27 @@ final class DispatchPlanner {
     private final int[] ended;
     private final int[] free;
     private final int[] notBefore;
-    private final double[] liking;
+    private final double[][] liking;
 
-    DispatchPlanner(LineProblem problem, int[] notBefore, Random random) {
+    DispatchPlanner(LineProblem problem, Routes routes, int[] notBefore, double[][] liking) {
         this.problem = problem;
+        this.routes = routes;
         this.notBefore = notBefore;
         occupied = new Occupancy(problem);
         int baskets = problem.baskets().size();
         next = new int[baskets];
         ended = new int[baskets];
         free = new int[problem.hands().size()];
-        int most = 1;
         for (Basket basket : problem.baskets()) {
             Passage passage = new Passage(problem, basket);
             passages.add(passage);
             persons.add(new ArrayList<>());
-            most = Math.max(most, passage.errands.size());
             if (basket.isInStage()) {
                 occupied.takeRoom(basket.progress().at(), ((Progress.InStage) basket.progress()).sinceSeconds(),
                         Passage.NEVER);
             }
         }
-        liking = random.doubles(most, 0, 600).toArray();
+        this.liking = liking;
     }
 
     /** A plan; empty where the foreman got stuck. */
@@ -79,9 +78,8 @@ final class DispatchPlanner {
 
     /** Of baskets that are alike and not begun, the first stands for all. */
     private boolean isLikeAnEarlierOne(int index) {
-        Basket basket = problem.baskets().get(index);
-        return index > 0 && next[index] == 0 && basket.mayStay() && next[index - 1] == 0
-                && notBefore[index] == notBefore[index - 1] && basket.isLike(problem.baskets().get(index - 1));
+        return index > 0 && next[index] == 0 && next[index - 1] == 0 && routes.isLikeTheOneBefore(index)
+                && notBefore[index] == notBefore[index - 1] && basketOf(index).mayStay();
     }
 
     private Optional<Candidate> candidate(int index) {
@@ -89,13 +87,12 @@ final class DispatchPlanner {
         Errand errand = passage.errands.get(next[index]);
         Optional<Candidate> best = Optional.empty();
         boolean left = leaveFor(index, true);
-        for (List<StationId> choice : choices(passage, errand)) {
-            choose(passage, errand, choice);
-            Optional<Occupancy.Slot> slot = passage.gapsHold(errand)
-                    ? occupied.slot(passage, errand, earliest(index)) : Optional.empty();
+        for (Routes.Choice choice : routes.of(index, passage, errand).all()) {
+            passage.choose(errand, choice.stations());
+            Optional<Occupancy.Slot> slot = occupied.slot(choice, earliest(index));
             if (slot.isPresent() && slot.get().start() <= latest(index) && mayFollow(index, slot.get().start())) {
                 Candidate one = new Candidate(index, slot.get(), choice,
-                        slot.get().start() - liking[Math.min(liking.length - 1, errand.number())]);
+                        slot.get().start() - liking[index][errand.number()]);
                 if (best.isEmpty() || one.rank() < best.get().rank()) {
                     best = Optional.of(one);
                 }
@@ -156,20 +153,10 @@ final class DispatchPlanner {
         int end = start + passage.length(errand);
         int from = end + passage.delayMin(after);
         long until = (long) end + passage.delayMax(after);
-        int length = Math.max(1, leastLength(passage, after));
+        int length = Math.max(1, routes.of(index, passage, after).leastSeconds());
         return problem.hands().stream().flatMap(one -> one.shifts().stream()).anyMatch(shift ->
                 Math.max(from, shift.fromSeconds()) <= until
                         && Math.max(from, shift.fromSeconds()) + length <= shift.untilSeconds());
-    }
-
-    private int leastLength(Passage passage, Errand errand) {
-        StationId[] kept = passage.stations.clone();
-        int least = choices(passage, errand).stream().mapToInt(choice -> {
-            choose(passage, errand, choice);
-            return passage.length(errand);
-        }).min().orElse(0);
-        System.arraycopy(kept, 0, passage.stations, 0, kept.length);
-        return least;
     }
 
     /** Whether every basket that has to be moved on still can be, one after another by the time allowed. */
@@ -178,50 +165,50 @@ final class DispatchPlanner {
         int person = person(candidate.slot().person());
         Passage passage = passages.get(candidate.basket());
         Errand errand = passage.errands.get(next[candidate.basket()]);
-        choose(passage, errand, candidate.stations());
-        int end = candidate.slot().start() + passage.length(errand);
+        passage.choose(errand, candidate.way().stations());
+        int end = candidate.slot().start() + candidate.way().lengthSeconds();
         from[person] = Math.max(from[person], end);
         List<Deadline> deadlines = new ArrayList<>();
         for (int i = 0; i < next.length; i++) {
-            boolean pending = i != candidate.basket() && next[i] < passages.get(i).errands.size()
-                    && latest(i) < Passage.NEVER;
-            if (pending) {
-                deadlines.add(new Deadline(earliest(i), latest(i),
-                        leastLength(passages.get(i), passages.get(i).errands.get(next[i]))));
+            if (i != candidate.basket() && next[i] < passages.get(i).errands.size()) {
+                pending(i, passages.get(i).errands.get(next[i]), earliest(i), latest(i)).ifPresent(deadlines::add);
             }
         }
         if (next[candidate.basket()] + 1 < passage.errands.size()) {
             Errand after = passage.errands.get(next[candidate.basket()] + 1);
-            int latest = Math.min(Passage.NEVER, end + passage.delayMax(after));
-            if (latest < Passage.NEVER) {
-                deadlines.add(new Deadline(end + passage.delayMin(after), latest, leastLength(passage, after)));
-            }
+            pending(candidate.basket(), after, end + passage.delayMin(after), end + passage.delayMax(after))
+                    .ifPresent(deadlines::add);
         }
         deadlines.sort(Comparator.comparingInt(Deadline::latest));
-        for (Deadline deadline : deadlines) {
-            int first = 0;
-            for (int i = 1; i < from.length; i++) {
-                first = from[i] < from[first] ? i : first;
-            }
-            int start = problem.hands().get(first)
-                    .firstTime(Math.max(from[first], deadline.earliest()), deadline.length());
-            if (start < 0 || start > deadline.latest()) {
-                return false;
-            }
-            from[first] = start + deadline.length();
+        return deadlines.stream().allMatch(deadline -> meets(deadline, from));
+    }
+
+    private Optional<Deadline> pending(int index, Errand errand, int earliest, int latest) {
+        return latest >= Passage.NEVER ? Optional.empty() : Optional.of(new Deadline(earliest, latest,
+                routes.of(index, passages.get(index), errand).leastSeconds()));
+    }
+
+    /** Whether whoever is free first is in time; if so, they are taken. */
+    private boolean meets(Deadline deadline, int[] from) {
+        int first = 0;
+        for (int i = 1; i < from.length; i++) {
+            first = from[i] < from[first] ? i : first;
         }
-        return true;
+        int start = problem.hands().get(first)
+                .firstTime(Math.max(from[first], deadline.earliest()), deadline.length());
+        from[first] = start + deadline.length();
+        return start >= 0 && start <= deadline.latest();
     }
 
     private void take(Candidate candidate) {
         int index = candidate.basket();
         Passage passage = passages.get(index);
         Errand errand = passage.errands.get(next[index]);
-        choose(passage, errand, candidate.stations());
+        passage.choose(errand, candidate.way().stations());
         int start = candidate.slot().start();
-        int end = start + passage.length(errand);
+        int end = start + candidate.way().lengthSeconds();
         leave(index, errand, start);
-        List<Passage.Room> rooms = passage.rooms(errand);
+        List<Passage.Room> rooms = candidate.way().rooms();
         boolean stays = errand.leavesInStage().isPresent() && next[index] + 1 < passage.errands.size();
         for (int i = 0; i < rooms.size(); i++) {
             Passage.Room room = rooms.get(i);
@@ -268,19 +255,6 @@ final class DispatchPlanner {
             }
         }
         throw new IllegalArgumentException("not one of the hands: " + person);
-    }
-
-    private static void choose(Passage passage, Errand errand, List<StationId> choice) {
-        int at = 0;
-        for (int stage = Math.max(0, errand.fromStage() + 1); stage <= errand.toStage(); stage++) {
-            passage.stations[stage] = choice.get(at++);
-        }
-    }
-
-    private List<List<StationId>> choices(Passage passage, Errand errand) {
-        int first = Math.max(0, errand.fromStage() + 1);
-        StationId before = first == 0 ? passage.basket.progress().at() : passage.stations[first - 1];
-        return StationChoices.of(problem, passage.basket, before, first, errand.toStage());
     }
 
     private Schedule schedule() {

@@ -1,37 +1,104 @@
 package brightseam.planner;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.BooleanSupplier;
 
-/** Plans by dispatching, with one random taste for sorts of errands; for sessions, begun as late as it still works. */
+/**
+ * Plans by dispatching, many times over: first with one taste for sorts of errands each time, then by changing the best
+ * taste a little for some errands. For sessions every kit is begun as late as it still works.
+ */
 final class Foreman {
 
-    private Foreman() {}
+    private static final int TASTES = 60;
+    private static final double SPAN_SECONDS = 600;
 
-    static Optional<Plan> plan(LineProblem problem, long taste) {
-        if (!(problem.goal() instanceof Goal.ForSessions)) {
-            return dispatch(problem, taste, Integer.MAX_VALUE);
-        }
-        int low = 0;
-        int high = problem.horizonSeconds();
-        Optional<Plan> best = Optional.empty();
-        while (high - low > 10) {
-            int lead = (low + high) / 2;
-            Optional<Plan> found = dispatch(problem, taste, lead)
-                    .filter(plan -> PlanChecker.check(problem, plan).isEmpty());
-            if (found.isPresent()) {
+    private final LineProblem problem;
+    private final Routes routes;
+    private final Random random;
+    private Optional<Plan> best = Optional.empty();
+    private double[][] taste;
+
+    Foreman(LineProblem problem, long seed) {
+        this.problem = problem;
+        routes = new Routes(problem);
+        random = new Random(seed);
+        taste = bySort();
+    }
+
+    /** The best plan found while {@code goOn}. */
+    Optional<Plan> plan(BooleanSupplier goOn) {
+        long bound = Bounds.first(problem);
+        for (int attempt = 0; goOn.getAsBoolean() && !isBest(bound); attempt++) {
+            double[][] tried = attempt < TASTES || best.isEmpty() ? bySort() : nearby();
+            Optional<Plan> found = asLateAsWorks(tried);
+            if (found.isPresent() && (best.isEmpty() || !ListPlanner.isBetter(problem, best.get(), found.get()))
+                    && PlanChecker.check(problem, found.get()).isEmpty()) {
                 best = found;
-                high = lead;
-            } else {
-                low = lead;
+                taste = tried;
             }
         }
         return best;
     }
 
-    private static Optional<Plan> dispatch(LineProblem problem, long taste, int leadSeconds) {
+    private boolean isBest(long bound) {
+        return best.isPresent() && Measure.first(problem, best.get()) <= bound;
+    }
+
+    private double[][] bySort() {
+        double[] sorts = random.doubles(32, 0, SPAN_SECONDS).toArray();
+        List<double[]> all = new ArrayList<>();
+        for (Basket basket : problem.baskets()) {
+            double[] own = new double[Errand.of(basket).size()];
+            System.arraycopy(sorts, 0, own, 0, Math.min(own.length, sorts.length));
+            all.add(own);
+        }
+        return all.toArray(new double[0][]);
+    }
+
+    private double[][] nearby() {
+        double[][] near = new double[taste.length][];
+        for (int i = 0; i < near.length; i++) {
+            near[i] = taste[i].clone();
+        }
+        int changes = 1 + random.nextInt(6);
+        for (int i = 0; i < changes; i++) {
+            double[] one = near[random.nextInt(near.length)];
+            if (one.length > 0) {
+                one[random.nextInt(one.length)] += random.nextGaussian() * SPAN_SECONDS / 2;
+            }
+        }
+        return near;
+    }
+
+    private Optional<Plan> asLateAsWorks(double[][] tried) {
+        if (!(problem.goal() instanceof Goal.ForSessions)) {
+            return dispatch(tried, Integer.MAX_VALUE);
+        }
+        int low = best.isEmpty() ? 0 : (int) Bounds.first(problem);
+        int high = best.isEmpty() ? problem.horizonSeconds() : (int) Measure.first(problem, best.get());
+        Optional<Plan> found = Optional.empty();
+        while (high - low > 10) {
+            int lead = best.isPresent() && found.isEmpty() ? high : (low + high) / 2;
+            Optional<Plan> plan = dispatch(tried, lead)
+                    .filter(one -> PlanChecker.check(problem, one).isEmpty());
+            if (plan.isPresent()) {
+                found = plan;
+                high = lead;
+            } else if (lead == high) {
+                return Optional.empty();
+            } else {
+                low = lead;
+            }
+        }
+        return found;
+    }
+
+    private Optional<Plan> dispatch(double[][] tried, int leadSeconds) {
         int[] notBefore = problem.baskets().stream().mapToInt(basket -> problem.sessionOf(basket)
                 .map(session -> Math.max(0, session.dueSeconds() - leadSeconds)).orElse(0)).toArray();
-        return new DispatchPlanner(problem, notBefore, new Random(taste)).plan();
+        return new DispatchPlanner(problem, routes, notBefore, tried).plan();
     }
 }

@@ -17,7 +17,7 @@ import java.util.function.BooleanSupplier;
  */
 public final class ListPlanner {
 
-    private static final int TRIES_MAX = 4000;
+    private static final int ORDERS = 3;
 
     private final LineProblem problem;
     private Schedule.Way[] ways;
@@ -34,16 +34,16 @@ public final class ListPlanner {
     public static Optional<Plan> plan(LineProblem problem, long seed, BooleanSupplier goOn) {
         Random random = new Random(seed);
         Optional<Plan> best = Optional.empty();
-        for (int attempt = 0; attempt < TRIES_MAX && (attempt == 0 || goOn.getAsBoolean()); attempt++) {
-            Optional<Plan> found = attempt % 8 == 0
-                    ? new ListPlanner(problem).inOrder(order(problem, attempt / 8, random))
-                    : Foreman.plan(problem, random.nextLong());
-            if (found.isPresent() && (best.isEmpty() || isBetter(problem, found.get(), best.get()))
-                    && PlanChecker.check(problem, found.get()).isEmpty()) {
-                best = found;
-            }
+        for (int attempt = 0; attempt < ORDERS && (attempt == 0 || goOn.getAsBoolean()); attempt++) {
+            best = better(problem, best, new ListPlanner(problem).inOrder(order(problem, attempt, random)));
         }
-        return best;
+        return better(problem, best, new Foreman(problem, seed).plan(goOn));
+    }
+
+    private static Optional<Plan> better(LineProblem problem, Optional<Plan> best, Optional<Plan> found) {
+        boolean taken = found.isPresent() && (best.isEmpty() || isBetter(problem, found.get(), best.get()))
+                && PlanChecker.check(problem, found.get()).isEmpty();
+        return taken ? found : best;
     }
 
     /** Whether {@code one} measures better than {@code other}. */

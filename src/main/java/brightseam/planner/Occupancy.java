@@ -24,10 +24,14 @@ final class Occupancy {
     private final LineProblem problem;
     private final Map<BadgeId, List<Busy>> hands = new HashMap<>();
     private final Map<StationId, List<Stay>> tanks = new HashMap<>();
+    private final Map<StationId, Integer> rooms = new HashMap<>();
 
     Occupancy(LineProblem problem) {
         this.problem = problem;
-        problem.tanks().forEach(tank -> tanks.put(tank.id(), new ArrayList<>()));
+        for (Tank tank : problem.tanks()) {
+            tanks.put(tank.id(), new ArrayList<>());
+            rooms.put(tank.id(), tank.capacityBaskets());
+        }
         for (Hands one : problem.hands()) {
             List<Busy> busy = new ArrayList<>();
             one.at().ifPresent(place -> busy.add(new Busy(Integer.MIN_VALUE / 2, 0, place, place)));
@@ -39,6 +43,7 @@ final class Occupancy {
     Occupancy(Occupancy other) {
         problem = other.problem;
         other.hands.forEach((person, busy) -> hands.put(person, new ArrayList<>(busy)));
+        rooms.putAll(other.rooms);
         other.tanks.forEach((tank, stays) -> tanks.put(tank, new ArrayList<>(stays)));
     }
 
@@ -90,24 +95,32 @@ final class Occupancy {
 
     /** The earliest start at or after {@code at} at which somebody is free for so long, walking there counted in. */
     Optional<Slot> hands(int at, int length, StationId from, StationId to) {
-        return problem.hands().stream()
-                .map(one -> new Slot(one.person(), earliest(one, at, length, from, to)))
-                .filter(slot -> slot.start() >= 0)
-                .min(Comparator.comparingInt(Slot::start));
+        Optional<Slot> best = Optional.empty();
+        for (Hands one : problem.hands()) {
+            int start = earliest(one, at, length, from, to);
+            if (start >= 0 && (best.isEmpty() || start < best.get().start())) {
+                best = Optional.of(new Slot(one.person(), start));
+            }
+        }
+        return best;
     }
 
     /** The earliest start of an errand at or after {@code at} for which there are hands and room in every tank. */
     Optional<Slot> slot(Passage passage, Errand errand, int at) {
-        int length = passage.length(errand);
-        List<Passage.Room> rooms = passage.rooms(errand);
+        return slot(new Routes.Choice(List.of(), passage.length(errand), passage.from(errand), passage.to(errand),
+                passage.rooms(errand)), at);
+    }
+
+    /** The same for one way of doing an errand. */
+    Optional<Slot> slot(Routes.Choice way, int at) {
         int from = at;
         while (true) {
-            Optional<Slot> slot = hands(from, length, passage.from(errand), passage.to(errand));
+            Optional<Slot> slot = hands(from, way.lengthSeconds(), way.from(), way.to());
             if (slot.isEmpty()) {
                 return slot;
             }
             int moved = slot.get().start();
-            for (Passage.Room room : rooms) {
+            for (Passage.Room room : way.rooms()) {
                 moved = roomFrom(room.station(), moved + room.from(), moved + room.until()) - room.from();
             }
             if (moved == slot.get().start()) {
@@ -122,28 +135,39 @@ final class Occupancy {
 
     /** The earliest start at or after {@code from} from which the tank has room for {@code until - from} seconds. */
     int roomFrom(StationId tank, int from, int until) {
-        int capacity = problem.tank(tank).capacityBaskets();
+        List<Stay> stays = tanks.get(tank);
+        int capacity = rooms.get(tank);
         int at = from;
         while (true) {
-            int begin = at;
-            int end = at + until - from;
-            List<Stay> overlapping = tanks.get(tank).stream()
-                    .filter(stay -> stay.from() < end && stay.until() > begin).toList();
-            if (most(overlapping, begin) < capacity) {
+            int free = fullUntil(stays, capacity, at, at + until - from);
+            if (free < 0) {
                 return at;
             }
-            at = overlapping.stream().mapToInt(Stay::until).min().orElseThrow();
+            at = free;
         }
     }
 
-    private static int most(List<Stay> stays, int begin) {
-        int most = 0;
+    /** The first leaving of a tank that is full at some time in between; -1 where it is never full. */
+    private static int fullUntil(List<Stay> stays, int capacity, int begin, int end) {
+        int first = Integer.MAX_VALUE;
+        boolean full = false;
         for (Stay stay : stays) {
-            int moment = Math.max(begin, stay.from());
-            int count = (int) stays.stream().filter(one -> one.from() <= moment && one.until() > moment).count();
-            most = Math.max(most, count);
+            if (stay.from() < end && stay.until() > begin) {
+                first = Math.min(first, stay.until());
+                full = full || capacity == 1 || inside(stays, Math.max(begin, stay.from())) >= capacity;
+            }
         }
-        return most;
+        return full ? first : -1;
+    }
+
+    private static int inside(List<Stay> stays, int moment) {
+        int count = 0;
+        for (Stay stay : stays) {
+            if (stay.from() <= moment && stay.until() > moment) {
+                count++;
+            }
+        }
+        return count;
     }
 
     private int earliest(Hands one, int at, int length, StationId from, StationId to) {

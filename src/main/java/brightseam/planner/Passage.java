@@ -43,8 +43,20 @@ final class Passage {
         return stations[errand.toStage()];
     }
 
+    /** Chooses the stations that the errand leads to. */
+    void choose(Errand errand, List<StationId> choice) {
+        int at = 0;
+        for (int stage = Math.max(0, errand.fromStage() + 1); stage <= errand.toStage(); stage++) {
+            stations[stage] = choice.get(at++);
+        }
+    }
+
     int length(Errand errand) {
-        return errand.pieces().stream().mapToInt(this::length).sum();
+        int sum = 0;
+        for (Errand.Piece piece : errand.pieces()) {
+            sum += length(piece);
+        }
+        return sum;
     }
 
     int length(Errand.Piece piece) {
@@ -97,7 +109,7 @@ final class Passage {
         return switch (basket.progress()) {
             case Progress.Waiting waiting -> waiting.latestStartSeconds().isEmpty() ? NEVER
                     : waiting.latestStartSeconds().getAsInt() - first.lowerSeconds()
-                            - problem.walking().seconds(waiting.at(), stations[0]);
+                            - (stations[0] == null ? 0 : problem.walking().seconds(waiting.at(), stations[0]));
             case Progress.InStage begun -> errands.getFirst().first().kind() == Action.Kind.ATTEND ? 0
                     : first.holdMaxSeconds().isEmpty() ? NEVER
                             : begun.sinceSeconds() + first.holdMaxSeconds().getAsInt();

@@ -24,6 +24,17 @@ public record Plan(List<PlannedStage> stages, List<Action> actions, Set<String> 
         leftOut = Set.copyOf(leftOut);
     }
 
+    /** The same plan as it reads {@code seconds} later: every time that much nearer, what is past below zero. */
+    public Plan seenLater(int seconds) {
+        return new Plan(
+                stages.stream().map(stage -> new PlannedStage(stage.basket(), stage.number(), stage.step(),
+                        stage.station(), stage.startSeconds() - seconds, stage.endSeconds() - seconds)).toList(),
+                actions.stream().map(action -> new Action(action.person(), action.basket(), action.kind(),
+                        action.stage(), action.from(), action.to(), action.startSeconds() - seconds,
+                        action.endSeconds() - seconds)).toList(),
+                leftOut);
+    }
+
     /** Where stage {@code number} of {@code basket} is planned, if it is. */
     public Optional<PlannedStage> stage(String basket, int number) {
         return stages.stream().filter(stage -> stage.number() == number && stage.basket().equals(basket)).findFirst();

@@ -60,25 +60,32 @@ public record Schedule(List<Optional<Way>> ways) {
         return new Plan(stages, actions, leftOut);
     }
 
-    /** The decisions behind {@code plan}, as far as its baskets and stages are those of {@code problem}. */
+    /**
+     * The decisions behind {@code plan}, carried over to {@code problem}: stages are known by basket and step, so the
+     * plan may be of an earlier problem that more was before. A basket that the plan does not know to its end is left
+     * out; a person who is not there any more is replaced by the first who is.
+     */
     public static Schedule of(LineProblem problem, Plan plan) {
         List<Optional<Way>> ways = new ArrayList<>();
         for (Basket basket : problem.baskets()) {
-            List<PlannedStage> stages = plan.stages().stream()
-                    .filter(stage -> stage.basket().equals(basket.label()))
-                    .sorted((a, b) -> Integer.compare(a.number(), b.number())).toList();
-            ways.add(stages.size() == basket.stages().size()
-                    ? Optional.of(way(basket, stages, plan)) : Optional.empty());
+            List<PlannedStage> stages = basket.stages().stream().flatMap(stage -> plan.stages().stream()
+                    .filter(one -> one.basket().equals(basket.label()) && one.step().equals(stage.step()))).toList();
+            ways.add(stages.size() == basket.stages().size() && !problem.hands().isEmpty()
+                    ? Optional.of(way(problem, basket, stages, plan)) : Optional.empty());
         }
         return new Schedule(ways);
     }
 
-    private static Way way(Basket basket, List<PlannedStage> stages, Plan plan) {
+    private static Way way(LineProblem problem, Basket basket, List<PlannedStage> stages, Plan plan) {
+        int earlier = stages.getFirst().number();
         List<BadgeId> persons = new ArrayList<>();
         for (Errand errand : Errand.of(basket)) {
-            plan.actions().stream().filter(action -> action.basket().equals(basket.label())
-                            && action.kind() == errand.first().kind() && action.stage() == errand.first().stage())
-                    .map(Action::person).findFirst().ifPresent(persons::add);
+            persons.add(plan.actions().stream().filter(action -> action.basket().equals(basket.label())
+                            && action.kind() == errand.first().kind()
+                            && action.stage() == errand.first().stage() + earlier)
+                    .map(Action::person)
+                    .filter(person -> problem.hands().stream().anyMatch(one -> one.person().equals(person)))
+                    .findFirst().orElse(problem.hands().getFirst().person()));
         }
         return new Way(stages.stream().map(PlannedStage::station).toList(),
                 stages.stream().mapToInt(PlannedStage::startSeconds).toArray(),

@@ -46,7 +46,8 @@ public final class TubeLine {
         List<Basket> baskets = IntStream.rangeClosed(1, count)
                 .mapToObj(i -> basket("B-%04d".formatted(i), rinsesAttended)).toList();
         return new LineProblem(tanks(), hands(persons), walking(), baskets,
-                goal instanceof Goal.ForSessions ? List.of(new Session(KIT, 54 * HOUR, HOUR, 2 * HOUR)) : List.of(), goal);
+                goal instanceof Goal.ForSessions
+                        ? List.of(new Session(KIT, 54 * HOUR, HOUR, 2 * HOUR)) : List.of(), goal);
     }
 
     /** One basket at the door. */

@@ -1,5 +1,6 @@
 package brightseam.planner.shell;
 
+import brightseam.planner.Basket;
 import brightseam.planner.Conflict;
 import brightseam.planner.Demand;
 import brightseam.planner.Demands;
@@ -15,10 +16,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Finds the demands that stand against one another: takes demands away, first whole kinds at once and then one by one,
- * as long as there is still no plan. What is left is smallest: without any one of it there would be a plan.
+ * Finds the demands that stand against one another: takes baskets away as long as there is still no plan, then demands,
+ * first whole kinds at once and then one by one. What is left is smallest: without any one of it there would be a plan.
  */
 final class ConflictFinder {
+
+    /** Nearly every question is answered within. */
+    private static final Duration ENOUGH = Duration.ofMillis(300);
 
     private final SolverSettings settings;
     private final long until;
@@ -29,8 +33,9 @@ final class ConflictFinder {
         until = System.nanoTime() + limit.toNanos();
     }
 
-    /** The conflict in {@code problem}, for which there is no plan. */
-    Conflict find(LineProblem problem) {
+    /** The conflict in {@code whole}, for which there is no plan. */
+    Conflict find(LineProblem whole) {
+        LineProblem problem = fewestBaskets(whole);
         List<Demand> all = Demands.of(problem);
         Set<Demand> dropped = new HashSet<>();
         Map<Class<?>, List<Demand>> kinds = all.stream().collect(Collectors.groupingBy(Object::getClass));
@@ -42,6 +47,29 @@ final class ConflictFinder {
         }
         left.removeAll(dropped);
         return new Conflict(left, provenSmallest);
+    }
+
+    /** The problem of as few baskets as have no plan by themselves: one alone, where there is one, is soon found. */
+    private LineProblem fewestBaskets(LineProblem whole) {
+        for (Basket basket : whole.baskets()) {
+            LineProblem alone = whole.withBaskets(List.of(basket));
+            if (solve(alone, Set.of()) == CpSolverStatus.INFEASIBLE) {
+                return alone;
+            }
+        }
+        LineProblem fewest = whole;
+        for (int size = whole.baskets().size() / 2; size >= 1; size /= 2) {
+            for (int from = 0; from < fewest.baskets().size() && fewest.baskets().size() > size; ) {
+                List<Basket> others = new ArrayList<>(fewest.baskets());
+                others.subList(from, Math.min(from + size, others.size())).clear();
+                if (solve(fewest.withBaskets(others), Set.of()) == CpSolverStatus.INFEASIBLE) {
+                    fewest = fewest.withBaskets(others);
+                } else {
+                    from += size;
+                }
+            }
+        }
+        return fewest;
     }
 
     private void tryWithout(LineProblem problem, Set<Demand> dropped, List<Demand> more) {
@@ -62,7 +90,8 @@ final class ConflictFinder {
         }
         boolean handsBind = dropped.stream().noneMatch(one -> one instanceof Demand.PairsOfHands);
         LineModel line = new LineModel(Demands.without(problem, dropped), handsBind);
-        CpSolver solver = Solvers.within(Duration.ofNanos(left), settings);
+        CpSolver solver = Solvers.within(
+                Duration.ofNanos(Math.max(left / 4, Math.min(left, ENOUGH.toNanos()))), settings);
         return solver.solve(line.model);
     }
 }

@@ -9,6 +9,7 @@ import brightseam.planner.Measure;
 import brightseam.planner.Plan;
 import brightseam.planner.PlanChecker;
 import brightseam.planner.Quality;
+import brightseam.planner.Schedule;
 import com.google.ortools.sat.CpSolverStatus;
 import java.time.Duration;
 import java.util.Optional;
@@ -22,7 +23,10 @@ public final class PlanSolver {
 
     /** Share of the time that goes into the goal's own measure before the next one is looked at. */
     private static final double FIRST_SHARE = 0.75;
-    private static final Duration LISTING_MAX = Duration.ofMillis(250);
+    private static final Duration LISTING_MAX = Duration.ofMillis(2500);
+
+    /** That there is no plan is soon known; to name why takes a little longer. */
+    private static final Duration NAMING_MIN = Duration.ofSeconds(3);
 
     private final SolverSettings settings;
 
@@ -39,7 +43,8 @@ public final class PlanSolver {
     /**
      * The answer to {@code problem} within the time of the settings.
      *
-     * @param previous a plan of an earlier problem to start from; what no longer fits is mended
+     * @param previous a plan of an earlier problem to start from, its times counted from now (see
+     *     {@link Plan#seenLater}); what no longer fits is mended
      * @param better told of every plan as it is found, each better than the one before, on the solver's thread
      */
     public Answer solve(LineProblem problem, Optional<Plan> previous, Consumer<Answer.Planned> better) {
@@ -59,10 +64,11 @@ public final class PlanSolver {
             this.better = better;
         }
 
-        Answer answer(Optional<Plan> previous) {
+        Answer answer(Optional<Plan> former) {
+            Optional<Plan> previous = former.map(plan -> Schedule.of(problem, plan).toPlan(problem));
             previous.filter(plan -> PlanChecker.check(problem, plan).isEmpty())
                     .ifPresent(plan -> take(plan, unproven(plan)));
-            long listingUntil = began + Math.min(LISTING_MAX.toNanos(), settings.limit().toNanos() / 8);
+            long listingUntil = began + listing().toNanos();
             ListPlanner.plan(problem, settings.seed(), () -> System.nanoTime() < listingUntil)
                     .ifPresent(plan -> take(plan, unproven(plan)));
             LineModel line = new LineModel(problem);
@@ -75,6 +81,15 @@ public final class PlanSolver {
                 case INFEASIBLE -> new Answer.Impossible(conflict());
                 case UNKNOWN, MODEL_INVALID, UNRECOGNIZED -> bounded(ending.bound());
             };
+        }
+
+        /** Many baskets are better put in many times over; the solver does few of them better by itself. */
+        private Duration listing() {
+            long baskets = problem.baskets().size();
+            Duration wanted = Duration.ofMillis(100 + 6 * baskets * baskets);
+            Duration quarter = settings.limit().dividedBy(4);
+            Duration most = quarter.compareTo(LISTING_MAX) < 0 ? quarter : LISTING_MAX;
+            return wanted.compareTo(most) < 0 ? wanted : most;
         }
 
         private Answer finish(LineModel line, Search search, Search.Ending ending) {
@@ -93,7 +108,8 @@ public final class PlanSolver {
         }
 
         private Conflict conflict() {
-            return new ConflictFinder(settings, left(1).plus(settings.limit())).find(problem);
+            Duration twice = settings.limit().multipliedBy(2);
+            return new ConflictFinder(settings, twice.compareTo(NAMING_MIN) < 0 ? NAMING_MIN : twice).find(problem);
         }
 
         /** The best plan with what is known about it by now. */

@@ -8,6 +8,9 @@ import java.time.Duration;
 /** Makes solvers, with the native library loaded once. */
 final class Solvers {
 
+    /** Probing takes seconds for twenty baskets, and finds little. */
+    private static final int NO_PROBING = 0;
+
     static {
         Loader.loadNativeLibraries();
     }
@@ -20,7 +23,7 @@ final class Solvers {
                 .setMaxTimeInSeconds(Math.max(0.01, limit.toMillis() / 1000.0))
                 .setNumWorkers(settings.workers())
                 .setRandomSeed(settings.seed())
-                .setCpModelProbingLevel(0);
+                .setCpModelProbingLevel(NO_PROBING);
         return solver;
     }
 

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 /** Shops so small that every plan can be tried: what the solver proves is what trying all finds. */
 class TinyShopsTest {
 
-    private static final int SHOPS = Integer.getInteger("shops", 60);
+    private static final int SHOPS = Integer.getInteger("shops", 30);
     private static final int SLACK_SECONDS = 3;
     private static final StationId DOOR = new StationId("DOOR");
     private static final KitId KIT = new KitId("K-1");
