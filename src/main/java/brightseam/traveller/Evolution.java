@@ -148,7 +148,9 @@ final class Evolution {
                 .reduce((earlier, later) -> later);
     }
 
+    /** What was closed was taken out of its bin then. */
     private void returned(ReturnedToStep e) {
+        placement = phase == Phase.CLOSED ? Optional.empty() : placement;
         e.superseded().forEach(step -> superseded.add(runs.remove(step)));
         if (passedInBy.filter(e.superseded()::contains).isPresent()) {
             phase = Phase.ACTIVE;

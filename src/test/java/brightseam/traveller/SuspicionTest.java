@@ -51,6 +51,7 @@ class SuspicionTest {
         Shop shop = Shop.withLot().goesOnToTheEnd().does(ask -> ask.suspect("pickle", Commands.INSPECTOR))
                 .does(ask -> ask.rework(1, "degrease", Commands.INSPECTOR));
         assertEquals(Phase.ACTIVE, shop.traveller().phase());
+        assertEquals(Optional.empty(), shop.traveller().placement(), "taken out of its bin when it was closed");
         shop.goesOnToTheEnd();
         assertEquals(Phase.CLOSED, shop.traveller().phase());
         assertEquals(2, shop.traveller().run(new StepId("pickle")).orElseThrow().pass());

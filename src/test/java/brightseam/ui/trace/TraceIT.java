@@ -53,7 +53,8 @@ class TraceIT {
 
     @BeforeAll
     static void open_a_shop_with_two_lots_in_one_basket_and_one_that_is_closed() {
-        shop = ShopServer.demo("--brightseam.demo-past=false", "--brightseam.greeting=false");
+        shop = ShopServer.demo("--brightseam.demo-past=false", "--brightseam.greeting=false",
+                "--brightseam.scanner-burst-millis=900", "--brightseam.scanner-idle-millis=1000");
         Lots lots = shop.bean(Lots.class);
         List<Lots.Lot> list = List.of(lot("Foot strut"), lot("Foot brace"), lot("Foot plate tube"));
         lots.open(KIT, "Lander 9, feet", Duration.ofHours(30), list);
