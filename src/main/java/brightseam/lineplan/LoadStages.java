@@ -45,7 +45,18 @@ final class LoadStages {
         }
         Optional<KitId> kit = load.lots().stream().map(lot -> lot.traveller().kit()).distinct()
                 .min(Comparator.comparing((KitId one) -> due.getOrDefault(one, Instant.MAX)).thenComparing(one -> one));
-        return new Basket(load.label(), kit, progress(load), 0, stages, window(load));
+        Progress progress = progress(load);
+        if (progress instanceof Progress.InStage begun) {
+            stages.set(0, stillToKeep(stages.getFirst(), begun));
+        }
+        return new Basket(load.label(), kit, progress, 0, stages, window(load));
+    }
+
+    /** A maximum that is past cannot be kept any more and stands in no plan's way; the pieces come out when they can. */
+    private static Stage stillToKeep(Stage stage, Progress.InStage begun) {
+        boolean past = stage.holdMaxSeconds().isPresent()
+                && stage.holdMaxSeconds().getAsInt() <= -begun.sinceSeconds();
+        return past ? stage.withHoldMax(OptionalInt.empty()) : stage;
     }
 
     private Stage stage(LineLoad load, int number) {
@@ -77,7 +88,7 @@ final class LoadStages {
                 .map(LineStation::id).toList();
     }
 
-    /** In its first stage where that has begun; else beside its last station, with the gap that runs. */
+    /** In its first stage where that has begun; else beside its last station, with the gap that can still be kept. */
     private Progress progress(LineLoad load) {
         Traveller traveller = load.first().traveller();
         Step first = load.steps().getFirst();
@@ -92,7 +103,7 @@ final class LoadStages {
         OptionalInt latest = load.lots().stream()
                 .flatMap(lot -> Guide.gap(lot.traveller(), lot.procedure()).stream())
                 .filter(gap -> gap.to().equals(first.id()))
-                .mapToInt(gap -> seconds(gap.latest().since(now))).min();
+                .mapToInt(gap -> seconds(gap.latest().since(now))).filter(left -> left > 0).min();
         return new Progress.Waiting(standsAt(traveller, first), latest);
     }
 

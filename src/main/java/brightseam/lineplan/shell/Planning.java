@@ -57,7 +57,7 @@ class Planning implements DisposableBean {
 
     private record Follower(Supplier<LineOrders> orders, Runnable changed, Object key) {}
 
-    Planning(LineNow line, ShopClock clock, Ledger ledger, @Value("${brightseam.plan-time:PT1.5S}") Duration limit) {
+    Planning(LineNow line, ShopClock clock, Ledger ledger, @Value("${brightseam.plan-time:PT2S}") Duration limit) {
         this.line = line;
         this.clock = clock;
         this.ledger = ledger;

@@ -37,7 +37,7 @@ final class OrdersForm extends Section {
         hands.setItems(fabricators.stream().map(Person::badge).toList());
         hands.setItemLabelGenerator(badge -> people.find(badge).map(Person::name).orElse(badge.value()));
         hands.setHelperText("Nobody ticked: whoever is signed in counts.");
-        add(new H2("What it is made for"), aim, hands, Forms.row(Forms.act("Plan like this", () -> {
+        add(new H2("What it is made for"), Forms.row(aim), Forms.row(hands), Forms.row(Forms.act("Plan like this", () -> {
             boolean aimed = aim.getValue() == shown.aim()
                     || told.outcome(() -> plans.aim(desk.origin(), aim.getValue())).isPresent();
             Set<BadgeId> chosen = hands.getValue();

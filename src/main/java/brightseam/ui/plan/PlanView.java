@@ -153,7 +153,7 @@ class PlanView extends DeskPage {
     }
 
     private ListItem move(Move move, PlanWords words) {
-        Paragraph what = new Paragraph(new com.vaadin.flow.component.html.Span(PlanWords.move(move) + " "),
+        Paragraph what = new Paragraph(new com.vaadin.flow.component.html.Span(PlanWords.move(move) + ", "),
                 new Left(move.takenAt().since(desk().now()), desk().speed()));
         what.addClassName("plan-move");
         return new ListItem(what, new Paragraph(words.times(move) + "."));

@@ -113,6 +113,14 @@ class LinePlanTest {
         assertTrue(plan.isOverdue(soaking.now().plus(Duration.ofMinutes(25))));
     }
 
+    @Test
+    void what_is_over_its_maximum_comes_out_and_stops_no_plan() {
+        LedLot soaking = at("T-1", next -> next instanceof NextAction.Holding);
+        PlanStanding plan = solve(situation(
+                soaking.now().plus(Duration.ofMinutes(35)), Aim.SOONEST, false, soaking));
+        assertTrue(plan.moves().getFirst().takenAt().since(plan.situation().at()).compareTo(Duration.ofMinutes(2)) < 0);
+    }
+
     private static LedLot at(String label, Predicate<NextAction> goal) {
         LedLot lot = new LedLot(label);
         lot.until(goal);
