@@ -80,14 +80,14 @@ final class Shift implements AutoCloseable {
         server.bean(Story.class).advance(List.of(id), enough);
     }
 
-    /** An empty bin of each class, as the card names the class. */
+    /** An empty bin of each class that takes parts of any size, as the card names the class. */
     Map<String, String> emptyBins() {
         Collection<Bin> all = server.bean(Bins.class).all();
         return Map.of("shop bin", BinClass.SHOP_BIN, "process basket", BinClass.PROCESS_BASKET,
                         "clean bin", BinClass.CLEAN_BIN, "sealed bag", BinClass.SEALED_BAG).entrySet().stream()
                 .collect(Collectors.toMap(Map.Entry::getKey, entry -> all.stream()
                         .filter(bin -> bin.binClass() == entry.getValue() && bin.inside().isEmpty() && !bin.closed()
-                                && bin.fitness() == Fitness.FIT)
+                                && bin.fitness() == Fitness.FIT && !bin.capacity().asksForSizes())
                         .map(bin -> bin.id().value()).reduce((one, later) -> later).orElseThrow()));
     }
 
