@@ -146,6 +146,7 @@ class BathView extends DeskPage implements BeforeEnterObserver {
             }
             if (bath.liquid() == Liquid.PICKLING_ACID) {
                 deciding.add(Forms.panel("How long it lasts", new LifeForm(told(), bath)));
+                deciding.add(Forms.panel("How long to soak, by a coupon", new SoakForm(told())));
             }
         });
     }
