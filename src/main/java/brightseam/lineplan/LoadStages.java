@@ -52,7 +52,7 @@ final class LoadStages {
         return new Basket(load.label(), kit, progress, 0, stages, window(load));
     }
 
-    /** A maximum that is past cannot be kept any more and stands in no plan's way; the pieces come out when they can. */
+    /** A maximum that is past cannot be kept any more and stands in no way; the pieces come out when they can. */
     private static Stage stillToKeep(Stage stage, Progress.InStage begun) {
         boolean past = stage.holdMaxSeconds().isPresent()
                 && stage.holdMaxSeconds().getAsInt() <= -begun.sinceSeconds();

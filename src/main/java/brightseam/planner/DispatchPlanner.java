@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Plans forward in time as a foreman would: whoever is free takes the errand that can begin first, some sorts of errand
@@ -89,8 +90,8 @@ final class DispatchPlanner {
         boolean left = leaveFor(index, true);
         for (Routes.Choice choice : routes.of(index, passage, errand).all()) {
             passage.choose(errand, choice.stations());
-            Optional<Occupancy.Slot> slot = occupied.slot(choice, earliest(index));
-            if (slot.isPresent() && slot.get().start() <= latest(index) && mayFollow(index, slot.get().start())) {
+            Optional<Occupancy.Slot> slot = slot(index, choice);
+            if (slot.isPresent()) {
                 Candidate one = new Candidate(index, slot.get(), choice,
                         slot.get().start() - liking[index][errand.number()]);
                 if (best.isEmpty() || one.rank() < best.get().rank()) {
@@ -102,6 +103,24 @@ final class DispatchPlanner {
             leaveFor(index, false);
         }
         return best;
+    }
+
+    /** The first time for an errand from which the one behind it can be done too: not just before a break. */
+    private Optional<Occupancy.Slot> slot(int index, Routes.Choice choice) {
+        OptionalInt at = OptionalInt.of(earliest(index));
+        while (at.isPresent()) {
+            Optional<Occupancy.Slot> slot = occupied.slot(choice, at.getAsInt());
+            if (slot.isEmpty() || slot.get().start() > latest(index)) {
+                return Optional.empty();
+            }
+            int start = slot.get().start();
+            if (mayFollow(index, start)) {
+                return slot;
+            }
+            at = problem.hands().stream().flatMap(one -> one.shifts().stream()).mapToInt(Shift::fromSeconds)
+                    .filter(begin -> begin > start).min();
+        }
+        return Optional.empty();
     }
 
     /** Takes the basket's own stay out of the tank that it leaves, or puts it back; whether there is one. */
@@ -185,7 +204,7 @@ final class DispatchPlanner {
 
     private Optional<Deadline> pending(int index, Errand errand, int earliest, int latest) {
         return latest >= Passage.NEVER ? Optional.empty() : Optional.of(new Deadline(earliest, latest,
-                routes.of(index, passages.get(index), errand).leastSeconds()));
+                routes.of(index, passages.get(index), errand).leastSeconds() + routes.longestWay()));
     }
 
     /** Whether whoever is free first is in time; if so, they are taken. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /**
  * Plans by dispatching, many times over: first with one taste for sorts of errands each time, then by changing the best
@@ -16,35 +17,42 @@ final class Foreman {
     private static final double SPAN_SECONDS = 600;
 
     private final LineProblem problem;
+    private final Optional<Plan> known;
     private final Routes routes;
     private final Random random;
     private Optional<Plan> best = Optional.empty();
     private double[][] taste;
 
-    Foreman(LineProblem problem, long seed) {
+    /** Starts from a plan found otherwise, where there is one: only what is better than that is told. */
+    Foreman(LineProblem problem, long seed, Optional<Plan> known) {
+        this.known = known;
         this.problem = problem;
         routes = new Routes(problem);
         random = new Random(seed);
         taste = bySort();
     }
 
-    /** The best plan found while {@code goOn}. */
-    Optional<Plan> plan(BooleanSupplier goOn) {
+    /** Looks for better plans while {@code goOn}, and tells each. */
+    void improve(BooleanSupplier goOn, Consumer<Plan> better) {
         long bound = Bounds.first(problem);
-        for (int attempt = 0; goOn.getAsBoolean() && !isBest(bound); attempt++) {
+        Optional<Plan> told = known;
+        for (int attempt = 0; goOn.getAsBoolean() && !isBest(told, bound); attempt++) {
             double[][] tried = attempt < TASTES || best.isEmpty() ? bySort() : nearby();
             Optional<Plan> found = asLateAsWorks(tried);
             if (found.isPresent() && (best.isEmpty() || !ListPlanner.isBetter(problem, best.get(), found.get()))
                     && PlanChecker.check(problem, found.get()).isEmpty()) {
                 best = found;
                 taste = tried;
+                if (told.isEmpty() || ListPlanner.isBetter(problem, found.get(), told.get())) {
+                    told = found;
+                    better.accept(found.get());
+                }
             }
         }
-        return best;
     }
 
-    private boolean isBest(long bound) {
-        return best.isPresent() && Measure.first(problem, best.get()) <= bound;
+    private boolean isBest(Optional<Plan> plan, long bound) {
+        return plan.isPresent() && Measure.first(problem, plan.get()) <= bound;
     }
 
     private double[][] bySort() {

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /**
  * Puts the baskets into the line one after another, each as early as it fits; for sessions, each kit as late as it
@@ -26,24 +28,31 @@ public final class ListPlanner {
         this.problem = problem;
     }
 
-    /**
-     * The best plan found in several orders; empty where none was found, which proves nothing.
-     *
-     * @param goOn asked before every order but the first
-     */
+    /** The best plan found; empty where none was, which proves nothing. */
     public static Optional<Plan> plan(LineProblem problem, long seed, BooleanSupplier goOn) {
+        AtomicReference<Plan> last = new AtomicReference<>();
+        improve(problem, seed, goOn, last::set);
+        return Optional.ofNullable(last.get());
+    }
+
+    /**
+     * Looks for plans, each better than the one before and let through by the checker.
+     *
+     * @param goOn asked before every attempt but the first
+     * @param better told of each
+     */
+    public static void improve(LineProblem problem, long seed, BooleanSupplier goOn, Consumer<Plan> better) {
         Random random = new Random(seed);
         Optional<Plan> best = Optional.empty();
         for (int attempt = 0; attempt < ORDERS && (attempt == 0 || goOn.getAsBoolean()); attempt++) {
-            best = better(problem, best, new ListPlanner(problem).inOrder(order(problem, attempt, random)));
+            Optional<Plan> found = new ListPlanner(problem).inOrder(order(problem, attempt, random));
+            if (found.isPresent() && (best.isEmpty() || isBetter(problem, found.get(), best.get()))
+                    && PlanChecker.check(problem, found.get()).isEmpty()) {
+                best = found;
+                better.accept(found.get());
+            }
         }
-        return better(problem, best, new Foreman(problem, seed).plan(goOn));
-    }
-
-    private static Optional<Plan> better(LineProblem problem, Optional<Plan> best, Optional<Plan> found) {
-        boolean taken = found.isPresent() && (best.isEmpty() || isBetter(problem, found.get(), best.get()))
-                && PlanChecker.check(problem, found.get()).isEmpty();
-        return taken ? found : best;
+        new Foreman(problem, seed, best).improve(goOn, better);
     }
 
     /** Whether {@code one} measures better than {@code other}. */

@@ -20,14 +20,22 @@ final class Routes {
 
     private final LineProblem problem;
     private final boolean[] likeTheOneBefore;
+    private final int longestWay;
     private final Map<Key, Choices> known = new HashMap<>();
 
     Routes(LineProblem problem) {
         this.problem = problem;
+        longestWay = problem.tanks().stream().flatMapToInt(from -> problem.tanks().stream()
+                .mapToInt(to -> problem.walking().seconds(from.id(), to.id()))).max().orElse(0);
         likeTheOneBefore = new boolean[problem.baskets().size()];
         for (int i = 1; i < likeTheOneBefore.length; i++) {
             likeTheOneBefore[i] = problem.baskets().get(i).isLike(problem.baskets().get(i - 1));
         }
+    }
+
+    /** The longest way between two tanks: what walking may take from the time for an errand. */
+    int longestWay() {
+        return longestWay;
     }
 
     boolean isLikeTheOneBefore(int basket) {

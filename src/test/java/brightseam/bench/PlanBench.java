@@ -23,8 +23,8 @@ import java.util.Optional;
  * The plan of the line: eight stations, the wet steps of the tube procedure, 5, 20 and 60 baskets, one to three pairs
  * of hands, two workers. First, planning from nothing: when the first plan was there, and how far the last one is from
  * the bound after {@code -Dseconds} (10). Gap is by the goal's own measure: the last end for "soonest", the time from
- * the kit's first start to its due time for "sessions". Then planning again, an hour into the plan of 20 baskets, after
- * something went differently: when the first plan was there, and what a second makes of it.
+ * the kit's first start to its due time for "sessions". Then, planning again, an hour into the plan of 20 baskets,
+ * after something went differently: when the first plan was there, and what a second makes of it.
  */
 public final class PlanBench {
 

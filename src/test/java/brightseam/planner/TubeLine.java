@@ -21,7 +21,7 @@ public final class TubeLine {
     public static final StationId DOOR = new StationId("DOOR");
     /** The pickle tank. */
     public static final StationId PICKLE = new StationId("S-ACID-1");
-    /** The kit of the only session. */
+    /** The first kit. */
     public static final KitId KIT = new KitId("K-1");
 
     private static final int HOUR = 3600;
@@ -38,21 +38,27 @@ public final class TubeLine {
     private TubeLine() {}
 
     /**
-     * {@code count} baskets at the door, {@code persons} pairs of hands on three days of eight hours with a break.
+     * {@code count} baskets at the door, {@code persons} pairs of hands on four days of eight hours with a break.
      *
      * @param rinsesAttended whether somebody moves the baskets all through the rinses
      */
     public static LineProblem of(int count, int persons, boolean rinsesAttended, Goal goal) {
         List<Basket> baskets = IntStream.rangeClosed(1, count)
-                .mapToObj(i -> basket("B-%04d".formatted(i), rinsesAttended)).toList();
+                .mapToObj(i -> basket(i, rinsesAttended)).toList();
+        List<Session> sessions = IntStream.rangeClosed(1, kit(count)).mapToObj(kit -> new Session(
+                new KitId("K-" + kit), (6 + 24 * kit) * HOUR, HOUR, 2 * HOUR)).toList();
         return new LineProblem(tanks(), hands(persons), walking(), baskets,
-                goal instanceof Goal.ForSessions
-                        ? List.of(new Session(KIT, 54 * HOUR, HOUR, 2 * HOUR)) : List.of(), goal);
+                goal instanceof Goal.ForSessions ? sessions : List.of(), goal);
     }
 
-    /** One basket at the door. */
-    public static Basket basket(String label, boolean rinsesAttended) {
-        return new Basket(label, Optional.of(KIT), Progress.waitingAt(DOOR), 0, stages(rinsesAttended),
+    /** Twenty baskets make a kit, and each day from the second on has a session. */
+    private static int kit(int basket) {
+        return (basket + 19) / 20;
+    }
+
+    private static Basket basket(int number, boolean rinsesAttended) {
+        return new Basket("B-%04d".formatted(number), Optional.of(new KitId("K-" + kit(number))),
+                Progress.waitingAt(DOOR), 0, stages(rinsesAttended),
                 Optional.of(PartWindow.of(8, 4 * HOUR, 9, 48 * HOUR)));
     }
 
@@ -68,12 +74,12 @@ public final class TubeLine {
         return Walking.along(METRES, 1);
     }
 
-    /** Persons with three days before them. */
+    /** Persons with four days before them. */
     public static List<Hands> hands(int persons) {
         List<Hands> hands = new ArrayList<>();
         for (int i = 1; i <= persons; i++) {
             List<Shift> shifts = new ArrayList<>();
-            for (int day = 0; day < 3; day++) {
+            for (int day = 0; day < 4; day++) {
                 shifts.add(new Shift(day * 24 * HOUR, day * 24 * HOUR + 4 * HOUR));
                 shifts.add(new Shift(day * 24 * HOUR + 4 * HOUR + HOUR / 2, day * 24 * HOUR + 8 * HOUR + HOUR / 2));
             }

@@ -118,7 +118,7 @@ class Planning implements DisposableBean {
             if (any.isPresent()) {
                 make(line.read(any.get().orders().get()));
             }
-        } catch (RuntimeException failed) {
+        } catch (RuntimeException | LinkageError failed) {
             LOG.error("the plan of the line could not be made", failed);
         } finally {
             busy = false;

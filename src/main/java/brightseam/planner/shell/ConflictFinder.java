@@ -90,8 +90,8 @@ final class ConflictFinder {
         }
         boolean handsBind = dropped.stream().noneMatch(one -> one instanceof Demand.PairsOfHands);
         LineModel line = new LineModel(Demands.without(problem, dropped), handsBind);
-        CpSolver solver = Solvers.within(
-                Duration.ofNanos(Math.max(left / 4, Math.min(left, ENOUGH.toNanos()))), settings);
+        long limit = Math.max(left / 4, Math.min(left, ENOUGH.toNanos()));
+        CpSolver solver = Solvers.within(Duration.ofNanos(limit), settings);
         return solver.solve(line.model);
     }
 }

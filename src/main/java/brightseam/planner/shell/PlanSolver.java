@@ -23,10 +23,9 @@ public final class PlanSolver {
 
     /** Share of the time that goes into the goal's own measure before the next one is looked at. */
     private static final double FIRST_SHARE = 0.75;
-    private static final Duration LISTING_MAX = Duration.ofMillis(2500);
 
     /** That there is no plan is soon known; to name why takes a little longer. */
-    private static final Duration NAMING_MIN = Duration.ofSeconds(3);
+    private static final Duration NAMING_MIN = Duration.ofSeconds(2);
 
     private final SolverSettings settings;
 
@@ -69,8 +68,8 @@ public final class PlanSolver {
             previous.filter(plan -> PlanChecker.check(problem, plan).isEmpty())
                     .ifPresent(plan -> take(plan, unproven(plan)));
             long listingUntil = began + listing().toNanos();
-            ListPlanner.plan(problem, settings.seed(), () -> System.nanoTime() < listingUntil)
-                    .ifPresent(plan -> take(plan, unproven(plan)));
+            ListPlanner.improve(problem, settings.seed(), () -> System.nanoTime() < listingUntil,
+                    plan -> take(plan, unproven(plan)));
             LineModel line = new LineModel(problem);
             best.map(Answer.Planned::plan).or(() -> previous).ifPresent(plan -> Hints.tell(line, plan));
             Search search = new Search(line, settings, began, this::take);
@@ -86,10 +85,9 @@ public final class PlanSolver {
         /** Many baskets are better put in many times over; the solver does few of them better by itself. */
         private Duration listing() {
             long baskets = problem.baskets().size();
-            Duration wanted = Duration.ofMillis(100 + 6 * baskets * baskets);
-            Duration quarter = settings.limit().dividedBy(4);
-            Duration most = quarter.compareTo(LISTING_MAX) < 0 ? quarter : LISTING_MAX;
-            return wanted.compareTo(most) < 0 ? wanted : most;
+            Duration wanted = Duration.ofMillis(100 + 10 * baskets * baskets);
+            Duration half = settings.limit().dividedBy(2);
+            return wanted.compareTo(half) < 0 ? wanted : half;
         }
 
         private Answer finish(LineModel line, Search search, Search.Ending ending) {

@@ -37,18 +37,21 @@ final class OrdersForm extends Section {
         hands.setItems(fabricators.stream().map(Person::badge).toList());
         hands.setItemLabelGenerator(badge -> people.find(badge).map(Person::name).orElse(badge.value()));
         hands.setHelperText("Nobody ticked: whoever is signed in counts.");
-        add(new H2("What it is made for"), Forms.row(aim), Forms.row(hands), Forms.row(Forms.act("Plan like this", () -> {
-            boolean aimed = aim.getValue() == shown.aim()
-                    || told.outcome(() -> plans.aim(desk.origin(), aim.getValue())).isPresent();
-            Set<BadgeId> chosen = hands.getValue();
-            boolean named = chosen.equals(Set.copyOf(shown.hands()))
-                    || told.outcome(() -> plans.hands(desk.origin(), chosen)).isPresent();
-            if (aimed && named) {
-                told.done("Planned anew", PlanWords.aim(aim.getValue()) + ".");
-            }
-        })));
+        add(new H2("What it is made for"), Forms.row(aim), Forms.row(hands),
+                Forms.row(Forms.act("Plan like this", () -> say(desk, told, plans))));
         show(shown);
         aim.setValue(shown.aim());
+    }
+
+    private void say(Desk desk, Told told, LinePlan plans) {
+        boolean aimed = aim.getValue() == shown.aim()
+                || told.outcome(() -> plans.aim(desk.origin(), aim.getValue())).isPresent();
+        Set<BadgeId> chosen = hands.getValue();
+        boolean named = chosen.equals(Set.copyOf(shown.hands()))
+                || told.outcome(() -> plans.hands(desk.origin(), chosen)).isPresent();
+        if (aimed && named) {
+            told.done("Planned anew", PlanWords.aim(aim.getValue()) + ".");
+        }
     }
 
     /** Shows what was said, unless it is as shown already: somebody may be choosing. */
