@@ -40,6 +40,11 @@ public final class Guide {
         return new Course(traveller, procedure).gap();
     }
 
+    /** Classes of bin that the pieces may lie in now. */
+    public static List<BinClass> bins(Traveller traveller, Procedure procedure) {
+        return new BinRules(traveller, procedure).allowed();
+    }
+
     /** Steps that a rework of {@code nc} may return to now. */
     public static List<StepId> returns(
             Traveller traveller, Procedure procedure, Nonconformance nc) {

@@ -4,12 +4,15 @@ import static java.math.RoundingMode.CEILING;
 import static java.math.RoundingMode.FLOOR;
 
 import brightseam.kernel.Limits;
+import brightseam.kernel.StepId;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.Gap;
 import brightseam.procedure.Hold;
 import brightseam.procedure.Mix;
 import brightseam.procedure.ReadingSpec;
+import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
+import brightseam.procedure.StepKind;
 import brightseam.procedure.Use;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -46,13 +49,25 @@ public final class LoadLimits {
     }
 
     /**
-     * Whether both are one step as hands see it: the same name, kind, class of station and signer, held or not held
-     * alike, and the same readings. Times, limits, cautions, gloves and words may differ.
+     * What makes steps of several procedures one step as hands see it. Times, limits, cautions, gloves and words may
+     * differ.
+     *
+     * @param readings name, unit and place before or after the hold of each, in order
      */
+    public record Likeness(
+            StepId id, StepKind kind, String station, SignedBy signedBy, boolean held, List<List<Object>> readings) {
+
+        /** That of {@code step}. */
+        public static Likeness of(Step step) {
+            return new Likeness(step.id(), step.kind(), step.station(), step.signedBy(), step.hold().isPresent(),
+                    step.readings().stream().map(spec -> List.<Object>of(spec.id(), spec.unit(), spec.beforeHold()))
+                            .toList());
+        }
+    }
+
+    /** Whether both are one step as hands see it. */
     public static boolean isSame(Step one, Step other) {
-        return one.id().equals(other.id()) && one.kind() == other.kind() && one.station().equals(other.station())
-                && one.signedBy() == other.signedBy() && one.hold().isPresent() == other.hold().isPresent()
-                && readings(one).equals(readings(other));
+        return Likeness.of(one).equals(Likeness.of(other));
     }
 
     /**
@@ -173,10 +188,5 @@ public final class LoadLimits {
         Optional<BigDecimal> low = highestMinimum(specs).map(end -> end.setScale(decimals(specs), CEILING));
         Optional<BigDecimal> high = lowestMaximum(specs).map(end -> end.setScale(decimals(specs), FLOOR));
         return low.isPresent() && high.isPresent() && high.get().compareTo(low.get()) < 0;
-    }
-
-    private static List<List<Object>> readings(Step step) {
-        return step.readings().stream().map(spec -> List.<Object>of(spec.id(), spec.unit(), spec.beforeHold()))
-                .toList();
     }
 }

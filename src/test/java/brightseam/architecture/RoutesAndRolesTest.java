@@ -60,6 +60,7 @@ class RoutesAndRolesTest {
                 entry("baths/:station/sample", "PROCESS_CONTROL"),
                 entry("baths/:station/addition", "PROCESS_CONTROL"),
                 entry("baths/:station/limits", "PROCESS_CONTROL"),
+                entry("line", "INSPECTOR LEAD"),
                 entry("release", "LEAD"),
                 entry("stamp", "INSPECTOR"),
                 entry("stamp/:traveller", "INSPECTOR"),

@@ -2,10 +2,13 @@ package brightseam.traveller.shell;
 
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Entry;
+import brightseam.ledger.StreamName;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Subscription;
+import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.stream.Stream;
 import org.springframework.beans.factory.DisposableBean;
 import org.springframework.stereotype.Service;
 
@@ -31,14 +34,25 @@ public class LiveTravellers implements DisposableBean {
         return List.copyOf(cards.values());
     }
 
+    /**
+     * Brings those of {@code streams} that are travellers up to date at once. A page that is told of a change, on a
+     * thread of its own, would otherwise look before this has heard of it.
+     */
+    public void catchUp(Collection<StreamName> streams) {
+        grown(streams.stream());
+    }
+
     @Override
     public void destroy() {
         subscription.close();
     }
 
     private void stored(List<Entry> entries) {
-        entries.stream().map(Entry::stream)
-                .filter(stream -> stream.family().equals(TravellerStreams.KIND.family())).distinct()
+        grown(entries.stream().map(Entry::stream));
+    }
+
+    private void grown(Stream<StreamName> streams) {
+        streams.filter(stream -> stream.family().equals(TravellerStreams.KIND.family())).distinct()
                 .map(stream -> new TravellerId(stream.identity()))
                 .forEach(id -> travellers.find(id).ifPresent(this::keep));
     }

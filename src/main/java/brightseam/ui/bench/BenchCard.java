@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param apart one sentence for each traveller in the bin that stands elsewhere
  * @param window the clean window in words, where one is open
  * @param gloves what is to be done about gloves that are spent in the middle of a step
+ * @param also what other procedures of the load say about the step
  */
 record BenchCard(
         String line,
@@ -31,7 +32,8 @@ record BenchCard(
         Doing doing,
         List<String> apart,
         Optional<String> window,
-        Optional<String> gloves) {
+        Optional<String> gloves,
+        List<String> also) {
 
     /** One step of the strip. */
     record Mark(int number, String title, Standing standing) {}

@@ -5,11 +5,11 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.people.shell.Tablet;
+import brightseam.procedure.BinClass;
 import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.Step;
 import brightseam.procedure.Use;
 import brightseam.supply.Supply;
-import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Placement;
 import brightseam.traveller.StepRun;
@@ -77,19 +77,37 @@ final class BenchModel {
         return load.map(Load::ids).orElse(List.of());
     }
 
+    /**
+     * What was scanned to open the card: the traveller alone where its own label was, though it shares its basket; else
+     * everything that is worked on.
+     */
+    List<TravellerId> scanned() {
+        return load.filter(open -> ids().size() > 1).map(Load::label)
+                .filter(label -> ids().stream().anyMatch(id -> id.value().equals(label)))
+                .map(label -> List.of(new TravellerId(label))).orElse(ids());
+    }
+
+    /** Whether the load lies in a process basket, so that pieces can be taken out of it. */
+    boolean isInBasket() {
+        return load.flatMap(open -> open.first().traveller().placement())
+                .filter(place -> place.binClass() == BinClass.PROCESS_BASKET).isPresent();
+    }
+
+    /** Whether a hold runs on the load. */
+    boolean isHeld() {
+        return next().filter(NextAction.Holding.class::isInstance).isPresent();
+    }
+
     /** The one thing to do now: what the guide says, or the next step where somebody hurried on. */
     Optional<NextAction> next() {
-        return load.map(open -> {
-            Card card = open.first();
-            return hurriedOn.<NextAction>map(step -> new NextAction.Begin(card.procedure().step(step),
-                    Guide.gap(card.traveller(), card.procedure()))).orElseGet(card::next);
-        });
+        return load.map(open -> hurriedOn.<NextAction>map(step -> new NextAction.Begin(open.step(step), open.gap()))
+                .orElseGet(open::next));
     }
 
     /** The step that a scanned station would begin: the one at hand, or the one behind a running gap. */
     Optional<Step> startable() {
         return next().flatMap(next -> next instanceof NextAction.Begin begin ? Optional.of(begin.step())
-                : load.flatMap(open -> hurried(open.first())));
+                : load.flatMap(BenchModel::hurried));
     }
 
     /** What stands in front of the card. */
@@ -141,7 +159,7 @@ final class BenchModel {
 
     /** Shows the step behind the running gap, leaving the one before it to be signed later. */
     void hurryOn() {
-        hurriedOn = load.flatMap(open -> hurried(open.first())).map(Step::id);
+        hurriedOn = load.flatMap(BenchModel::hurried).map(Step::id);
     }
 
     /** Opens what {@code label} names; empty where there is nothing. */
@@ -202,12 +220,11 @@ final class BenchModel {
     }
 
     private boolean isStillHurried() {
-        return load.flatMap(open -> hurried(open.first())).map(Step::id).equals(hurriedOn);
+        return load.flatMap(BenchModel::hurried).map(Step::id).equals(hurriedOn);
     }
 
-    private static Optional<Step> hurried(Card card) {
-        return Guide.gap(card.traveller(), card.procedure())
-                .filter(gap -> card.traveller().run(gap.to()).isEmpty())
-                .map(gap -> card.procedure().step(gap.to()));
+    private static Optional<Step> hurried(Load load) {
+        return load.gap().filter(gap -> load.first().traveller().run(gap.to()).isEmpty())
+                .map(gap -> load.step(gap.to()));
     }
 }

@@ -83,24 +83,54 @@ final class BenchScans {
         if (services.bins().find(bin).isEmpty()) {
             return refuse(entry, new ShopRefusal.BinNotRegistered(bin));
         }
+        Optional<Verdict> said = sideAsks(bin, entry);
+        if (said.isPresent()) {
+            return said.get();
+        }
         boolean theirs = model.load().filter(open -> open.first().traveller().placement()
                 .filter(place -> place.bin().equals(bin)).isPresent()).isPresent();
         boolean empty = services.bins().inside(bin).isEmpty();
         boolean asked = model.next().filter(NextAction.PutInto.class::isInstance).isPresent();
         if (model.load().isPresent() && (asked || empty && !theirs)) {
-            return put(bin, entry);
+            return put(asked ? model.ids() : model.scanned(), bin, entry);
         }
         return model.open(bin.value()).map(BenchScans::opened)
                 .orElseGet(() -> refuse(entry, new BenchRefusal.NothingInside(bin)));
     }
 
-    private Verdict put(BinId bin, LabelEntry entry) {
+    /** A bin that somebody was asked for while taking pieces out, or while parting the load. */
+    private Optional<Verdict> sideAsks(BinId bin, LabelEntry entry) {
+        return model.side().flatMap(side -> switch (side) {
+            case Side.TakingOut taking when taking.asksForBin() -> {
+                model.side(Optional.of(taking.into(Optional.of(bin))));
+                yield Optional.of(new Verdict.Silent());
+            }
+            case Side.Moving moving when moving.traveller().isPresent() || model.ids().size() == 1 -> {
+                Verdict verdict = put(moving.traveller().map(List::of).orElse(model.ids()), bin, entry);
+                if (verdict instanceof Verdict.Accepted) {
+                    model.side(Optional.empty());
+                }
+                yield Optional.of(verdict);
+            }
+            case Side.TakingOut taking -> Optional.empty();
+            case Side.Moving moving -> Optional.empty();
+            case Side.Touching other -> Optional.empty();
+            case Side.GlovesTouched other -> Optional.empty();
+            case Side.Reporting other -> Optional.empty();
+            case Side.Correcting other -> Optional.empty();
+            case Side.CuttingShort other -> Optional.empty();
+            case Side.OpeningBin other -> Optional.empty();
+            case Side.Doubting other -> Optional.empty();
+        });
+    }
+
+    private Verdict put(List<TravellerId> ids, BinId bin, LabelEntry entry) {
         Load open = model.load().orElseThrow();
-        Verdict verdict = deeds.put(open.ids(), bin, entry);
+        Verdict verdict = deeds.put(ids, bin, entry);
         boolean closed = services.bins().find(bin).filter(found -> found.state().closed()).isPresent();
         model.closedBin(Optional.of(bin).filter(refused -> closed && verdict instanceof Verdict.Refused));
         boolean openedByBin = LabelKind.BIN.owns(open.label());
-        if (verdict instanceof Verdict.Accepted && openedByBin) {
+        if (verdict instanceof Verdict.Accepted && openedByBin && ids.equals(open.ids())) {
             services.tablets().openCard(actor.tablet(), bin.value());
         }
         return verdict;

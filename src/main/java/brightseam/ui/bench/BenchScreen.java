@@ -1,15 +1,14 @@
 package brightseam.ui.bench;
 
+import brightseam.kernel.Moment;
 import brightseam.traveller.shell.Actor;
+import brightseam.traveller.shell.Card;
 import brightseam.ui.parts.GapClock;
-import brightseam.ui.parts.HoldClock;
-import brightseam.ui.parts.RunningHold;
 import brightseam.ui.parts.StepStrip;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.Section;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,20 +21,18 @@ class BenchScreen extends Div {
     private final Bench bench;
     private final Actor actor;
     private final WorkCard card = new WorkCard("", "");
-    private final Section running = new Section();
+    private final RunningView running;
     private Optional<Shown> shown = Optional.empty();
-    private List<Holds.Running> runningShown = List.of();
 
     /** What the card was drawn from. */
-    private record Shown(Optional<BenchCard> card, Optional<Side> side, List<Holds.UnderWay> underWay) {}
+    private record Shown(Optional<BenchCard> card, Optional<Side> side, int running, List<Work.UnderWay> work) {}
 
     BenchScreen(BenchServices services, Bench bench, Actor actor) {
         this.services = services;
         this.bench = bench;
         this.actor = actor;
         addClassName("bench-screen");
-        running.addClassName("running-holds");
-        running.getElement().setAttribute("aria-label", "Holds that run");
+        running = new RunningView(bench, services.clock().speed(), this::show);
         add(card, running);
     }
 
@@ -54,17 +51,17 @@ class BenchScreen extends Div {
     void show() {
         BenchModel model = bench.model();
         Optional<BenchCard> now = model.card();
-        Shown next = new Shown(now, model.side(), now.isPresent() ? List.of()
-                : Holds.underWay(services.live().all(), actor.badge()));
+        Moment moment = services.clock().now();
+        List<Card> cards = services.live().all();
+        List<Running> loads = new RunningLoads(services.vocabulary(), ZoneId.systemDefault(), moment)
+                .of(cards, actor.badge(), model.ids()).stream()
+                .filter(load -> now.isEmpty() || load.by().equals(actor.badge())).toList();
+        running.show(loads, now.isEmpty(), moment);
+        Shown next = new Shown(now, model.side(), now.isPresent() ? 0 : loads.size(),
+                now.isPresent() ? List.of() : Work.underWay(cards, actor.badge(), loads));
         if (!shown.equals(Optional.of(next))) {
             shown = Optional.of(next);
             draw(next);
-        }
-        List<Holds.Running> holds = Holds.running(services.live().all(), actor.badge(), model.ids()).stream()
-                .filter(hold -> now.isEmpty() || hold.by().equals(actor.badge())).toList();
-        if (!holds.equals(runningShown)) {
-            runningShown = holds;
-            drawRunning();
         }
     }
 
@@ -72,8 +69,11 @@ class BenchScreen extends Div {
         card.removeAll();
         card.actions();
         card.getElement().getClassList().set("idle", next.card().isEmpty());
+        if (next.card().isPresent()) {
+            add(running);
+        }
         if (next.card().isEmpty()) {
-            idle(next.underWay());
+            idle(next);
         } else if (next.side().isPresent()) {
             Load load = bench.model().load().orElseThrow();
             new SideFaces(bench, new DoingWriter(services.vocabulary(), ZoneId.systemDefault(), load,
@@ -94,6 +94,10 @@ class BenchScreen extends Div {
         boolean reads = shows.doing() instanceof Doing.Start start && start.confirm().isPresent();
         if (!shows.instruction().isEmpty() && !reads && !(shows.doing() instanceof Doing.Sign)) {
             card.instruction(shows.instruction());
+        }
+        boolean begins = shows.doing() instanceof Doing.Start || shows.doing() instanceof Doing.BeginHold;
+        if (!shows.also().isEmpty() && begins && !reads) {
+            card.add(DoingFaces.lines(shows.also()));
         }
         shows.gloves().ifPresent(words -> card.add(DoingFaces.words("again", words)));
         if (!shows.apart().isEmpty()) {
@@ -120,6 +124,13 @@ class BenchScreen extends Div {
             ways.add(bench.way("My gloves touched something",
                     () -> model.side(Optional.of(new Side.GlovesTouched()))));
         }
+        if (model.isInBasket()) {
+            ways.add(bench.way("Take pieces out", () -> model.side(Optional.of(Side.TakingOut.NOTHING_SAID))));
+            if (!model.isHeld()) {
+                ways.add(bench.way("Into another basket",
+                        () -> model.side(Optional.of(new Side.Moving(Optional.empty())))));
+            }
+        }
         ways.add(bench.way("Report a problem", () -> model.side(Optional.of(
                 new Side.Reporting(Optional.empty(), new java.util.TreeSet<>(), false)))));
         if (!model.correctable().isEmpty()) {
@@ -135,29 +146,23 @@ class BenchScreen extends Div {
                 StepStrip.State.valueOf(mark.standing().name()))).toList());
     }
 
-    private void idle(List<Holds.UnderWay> underWay) {
-        card.head("", "Scan a traveller or a bin");
-        card.instruction("The card then shows the one thing to do. Nothing else has to be pressed first.");
-        if (underWay.isEmpty()) {
+    /** Nothing is open: what runs, largest what turns next, and below it the person's other work. */
+    private void idle(Shown next) {
+        if (next.running() > 0) {
+            card.head("", next.running() == 1 ? "One load runs" : next.running() + " loads run");
+            card.add(running, DoingFaces.words("empty", "Touch one to open its card, or scan a traveller or a bin."));
+        } else {
+            card.head("", "Scan a traveller or a bin");
+            card.instruction("The card then shows the one thing to do. Nothing else has to be pressed first.");
+        }
+        if (!next.work().isEmpty()) {
+            Div list = new Div();
+            list.addClassName("under-way");
+            next.work().forEach(work -> list.add(bench.way(work.words(), () -> bench.model().open(work.label()))));
+            card.add(new H2("Your work"), list);
+        } else if (next.running() == 0) {
             card.add(DoingFaces.words("empty", "Nothing of yours is under way. A released traveller lies with its"
                     + " pieces: scan it to begin."));
-            return;
         }
-        Div list = new Div();
-        list.addClassName("under-way");
-        underWay.forEach(work -> list.add(bench.way(work.words(), () -> bench.model().open(work.label()))));
-        card.add(new H2("Your work"), list);
-    }
-
-    private void drawRunning() {
-        running.removeAll();
-        runningShown.forEach(hold -> {
-            HoldClock clock = new HoldClock(new RunningHold(hold.words(), hold.begun(), services.clock().now(),
-                    hold.hold(), services.clock().speed(), "May come out.", "Too long: take them out at once."))
-                    .small();
-            Div one = new Div(clock, bench.way("Open " + hold.label(), () -> bench.model().open(hold.label())));
-            one.addClassName("running-hold");
-            running.add(one);
-        });
     }
 }

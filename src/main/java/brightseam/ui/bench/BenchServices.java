@@ -8,6 +8,7 @@ import brightseam.people.shell.Tablets;
 import brightseam.procedure.Vocabulary;
 import brightseam.supply.shell.Supplies;
 import brightseam.traveller.shell.LiveTravellers;
+import brightseam.traveller.shell.LoadActions;
 import brightseam.traveller.shell.TravellerActions;
 import brightseam.traveller.shell.Travellers;
 import brightseam.words.Wording;
@@ -18,6 +19,7 @@ import org.springframework.stereotype.Component;
 record BenchServices(
         Travellers travellers,
         TravellerActions actions,
+        LoadActions loads,
         LiveTravellers live,
         Bins bins,
         Supplies supplies,

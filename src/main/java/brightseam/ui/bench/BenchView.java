@@ -55,7 +55,10 @@ class BenchView extends Composite<ScreenFrame> implements Bench.Touched {
         Div page = new Div(screen, new NextByPlan(plans, services.clock(), actor.badge()), input);
         page.addClassName("bench");
         getContent().add(page);
-        changes.follow(this, streams -> stored());
+        changes.follow(this, streams -> {
+            services.live().catchUp(streams);
+            stored();
+        });
         followMoves();
         model.refresh();
         screen.show();

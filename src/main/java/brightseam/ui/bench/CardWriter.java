@@ -1,10 +1,9 @@
 package brightseam.ui.bench;
 
 import brightseam.kernel.Moment;
-import brightseam.procedure.Procedure;
+import brightseam.procedure.Gap;
 import brightseam.procedure.Step;
 import brightseam.procedure.Vocabulary;
-import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.Uses;
@@ -39,14 +38,14 @@ final class CardWriter {
         Traveller traveller = card.traveller();
         Optional<Step> step = Load.stepOf(next);
         return new BenchCard(
-                step.map(this::line).orElse(card.procedure().title()),
+                step.map(at -> line(load, at)).orElse(card.procedure().title()),
                 step.map(Step::title).orElseGet(() -> headline(next, traveller)),
                 step.map(Step::instruction).orElse(""),
                 words(load), where(traveller), marks(card, step),
-                hurry(card, step),
+                hurry(load, step),
                 new DoingWriter(vocabulary, zone, load, now).write(next, ready),
                 load.apart().stream().map(CardWriter::apart).toList(),
-                window(traveller, now), spent(card));
+                window(traveller, now), spent(card), also(load, step));
     }
 
     private static Optional<String> spent(Card card) {
@@ -56,8 +55,16 @@ final class CardWriter {
                 .map(use -> "Your gloves are spent. Put on new ones and scan their label.");
     }
 
-    private String line(Step step) {
-        return "Step " + step.number() + " · " + station(step);
+    private String line(Load load, Step step) {
+        return "Step " + load.number(step) + " · " + station(step);
+    }
+
+    /** What other procedures of the load say about the step, where they say something else. */
+    private static List<String> also(Load load, Optional<Step> shown) {
+        return shown.map(step -> load.together().stream()
+                .flatMap(card -> card.procedure().find(step.id()).map(Step::instruction)
+                        .filter(own -> !own.equals(step.instruction())).map(own -> card.id() + ": " + own).stream())
+                .toList()).orElse(List.of());
     }
 
     private String station(Step step) {
@@ -100,7 +107,7 @@ final class CardWriter {
         if (traveller.isInQuarantine() && traveller.currentStep().filter(step.id()::equals).isPresent()) {
             return BenchCard.Standing.STOPPED;
         }
-        if (now.filter(step::equals).isPresent()) {
+        if (now.map(Step::id).filter(step.id()::equals).isPresent()) {
             return BenchCard.Standing.NOW;
         }
         boolean undone = traveller.run(step.id()).isEmpty()
@@ -111,12 +118,13 @@ final class CardWriter {
         return step.isInspectionPoint() ? BenchCard.Standing.STAMP_TO_COME : BenchCard.Standing.TO_COME;
     }
 
-    private static Optional<BenchCard.Hurry> hurry(Card card, Optional<Step> shown) {
-        Procedure procedure = card.procedure();
-        return Guide.gap(card.traveller(), procedure).map(gap -> {
-            Step to = procedure.step(gap.to());
-            return new BenchCard.Hurry(to.number() + " " + to.title(), procedure.step(gap.from()).gap().orElseThrow(),
-                    gap.since(), !shown.filter(to::equals).isPresent() && card.traveller().run(gap.to()).isEmpty());
+    private static Optional<BenchCard.Hurry> hurry(Load load, Optional<Step> shown) {
+        return load.gap().map(gap -> {
+            Step to = load.step(gap.to());
+            return new BenchCard.Hurry(to.number() + " " + to.title(),
+                    new Gap(gap.latest().since(gap.since()), gap.reason()), gap.since(),
+                    !shown.map(Step::id).filter(to.id()::equals).isPresent()
+                            && load.first().traveller().run(gap.to()).isEmpty());
         });
     }
 

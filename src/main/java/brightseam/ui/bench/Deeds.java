@@ -12,6 +12,7 @@ import brightseam.ledger.Outcome;
 import brightseam.people.Recognition;
 import brightseam.people.Signer;
 import brightseam.procedure.Step;
+import brightseam.report.Phrases;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.TravellerActions;
@@ -90,6 +91,22 @@ final class Deeds {
     Verdict report(TravellerId id, List<Integer> pieces, String text) {
         return verdict("Written down", id + " is in quarantine. Call the lead.",
                 () -> actions.reportNonconformance(actor, id, pieces, text));
+    }
+
+    Verdict takeOut(TravellerId id, List<Integer> pieces, String reason, BinId bin, String pin) {
+        return signed(List.of(id), "take out", pin, signer -> {
+            try {
+                return switch (services.loads().takeOut(actor, id, pieces, reason, bin, signer)) {
+                    case Outcome.Done<Traveller> done -> new Verdict.Accepted("Taken out", done.result().id() + ", "
+                            + Phrases.pieces(done.result().pieces()) + ", lies in " + bin
+                            + ". Quarantine: call the lead. The rest goes on.");
+                    case Outcome.Refused<Traveller> refused ->
+                        Verdict.refused(services.wording(), refused.refusals());
+                };
+            } catch (NotStoredException lost) {
+                return Verdict.notStored();
+            }
+        });
     }
 
     Verdict sign(Collection<TravellerId> ids, Step step, String pin) {

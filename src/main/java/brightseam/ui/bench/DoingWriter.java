@@ -121,7 +121,7 @@ final class DoingWriter {
 
     private Optional<Step> after(Step step) {
         List<Step> steps = load.first().procedure().steps();
-        int at = steps.indexOf(step) + 1;
+        int at = load.first().procedure().position(step.id()) + 1;
         return at < steps.size() ? Optional.of(steps.get(at)) : Optional.empty();
     }
 
@@ -145,7 +145,7 @@ final class DoingWriter {
     private List<String> signed(Step step) {
         List<String> lines = new ArrayList<>();
         StepRun run = load.first().traveller().run(step.id()).orElseThrow();
-        lines.add("Step " + step.number() + " " + step.title() + (run.pass() > 1 ? ", pass " + run.pass() : ""));
+        lines.add("Step " + load.number(step) + " " + step.title() + (run.pass() > 1 ? ", pass " + run.pass() : ""));
         lines.add(CardWriter.words(load));
         run.station().ifPresent(station -> lines.add("At " + station + ", begun "
                 + Words.clockTime(run.startedAt().wall(), now.wall(), zone)));

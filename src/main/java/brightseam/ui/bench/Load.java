@@ -3,9 +3,11 @@ package brightseam.ui.bench;
 import brightseam.kernel.BinId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
-import brightseam.procedure.ProcedureRef;
 import brightseam.procedure.Step;
 import brightseam.procedure.Use;
+import brightseam.traveller.GapClock;
+import brightseam.traveller.Guide;
+import brightseam.traveller.LoadLimits;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Uses;
 import brightseam.traveller.shell.Card;
@@ -31,11 +33,11 @@ record Load(String label, Optional<BinId> bin, List<Card> together, List<Card> a
         apart = List.copyOf(apart);
     }
 
-    /** Where a traveller stands: those at the same point can be worked on together. */
-    private record Point(ProcedureRef procedure, Class<?> action, Optional<StepId> step, Optional<String> reading) {
+    /** Where a traveller stands: those at the same point can be worked on together, whatever their procedure. */
+    private record Point(Class<?> action, Optional<LoadLimits.Likeness> step, Optional<String> reading) {
         static Point of(Card card) {
             NextAction next = card.next();
-            return new Point(card.procedure().ref(), next.getClass(), stepOf(next).map(Step::id),
+            return new Point(next.getClass(), next.about().map(LoadLimits.Likeness::of),
                     next instanceof NextAction.Read read ? Optional.of(read.reading().id()) : Optional.empty());
         }
     }
@@ -76,19 +78,36 @@ record Load(String label, Optional<BinId> bin, List<Card> together, List<Card> a
                 .distinct().toList();
     }
 
+    /** The one thing to do now, within the limits that every one of them keeps. */
+    NextAction next() {
+        return new Tightest(this).of(first().next());
+    }
+
+    /** The step named {@code step} as all of them ask for it; as the first one does where that cannot be met. */
+    Step step(StepId step) {
+        return LoadLimits.tightest(together.stream().flatMap(card -> card.procedure().find(step).stream()).toList())
+                .orElseGet(() -> first().procedure().step(step));
+    }
+
+    /** The gap that runs, of the one that is hurried most. */
+    Optional<GapClock> gap() {
+        return together.stream().flatMap(card -> Guide.gap(card.traveller(), card.procedure()).stream())
+                .min(Comparator.comparing(GapClock::latest));
+    }
+
+    /** The number that people call {@code step} by, with those that other procedures of the load give it. */
+    String number(Step step) {
+        String others = together.stream().filter(card -> numberOf(card, step) != step.number())
+                .map(card -> card.id() + ": " + numberOf(card, step)).collect(Collectors.joining(", "));
+        return others.isEmpty() ? String.valueOf(step.number()) : step.number() + " (" + others + ")";
+    }
+
+    private static int numberOf(Card card, Step step) {
+        return card.procedure().find(step.id()).map(Step::number).orElse(step.number());
+    }
+
     /** The step that {@code next} is about, where it is about one. */
     static Optional<Step> stepOf(NextAction next) {
-        return switch (next) {
-            case NextAction.PutInto at -> Optional.of(at.step());
-            case NextAction.CloseBin at -> Optional.of(at.step());
-            case NextAction.Begin at -> Optional.of(at.step());
-            case NextAction.Read at -> Optional.of(at.step());
-            case NextAction.BeginHold at -> Optional.of(at.step());
-            case NextAction.Holding at -> Optional.of(at.step());
-            case NextAction.Sign at -> Optional.of(at.step());
-            case NextAction.AwaitStamp at -> Optional.of(at.step());
-            case NextAction.AwaitDisposition open -> Optional.empty();
-            case NextAction.Ended ended -> Optional.empty();
-        };
+        return next.about();
     }
 }

@@ -1,10 +1,14 @@
 package brightseam.ui.bench;
 
+import brightseam.kernel.BinId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.ReadingSpec;
 import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.TreeSet;
 
 /** What stands in front of the card's one thing to do while somebody says something else. */
 sealed interface Side {
@@ -30,6 +34,56 @@ sealed interface Side {
 
     /** Why do they come out before the minimum? */
     record CuttingShort() implements Side {}
+
+    /**
+     * Which pieces come out of the load, why, and into which bin; each once it is said.
+     *
+     * @param pieces which pieces; {@code chosen} once that is all of them
+     * @param typing whether the words are typed instead of chosen
+     */
+    record TakingOut(Optional<TravellerId> traveller, SortedSet<Integer> pieces, boolean chosen,
+            Optional<String> reason, boolean typing, Optional<BinId> bin) implements Side {
+
+        static final TakingOut NOTHING_SAID = new TakingOut(
+                Optional.empty(), Collections.emptySortedSet(), false, Optional.empty(), false, Optional.empty());
+
+        TakingOut of(TravellerId lot) {
+            return new TakingOut(Optional.of(lot), pieces, chosen, reason, typing, bin);
+        }
+
+        /** With {@code piece} chosen, or not chosen any more. */
+        TakingOut touched(int piece) {
+            SortedSet<Integer> next = new TreeSet<>(pieces);
+            if (!next.remove(piece)) {
+                next.add(piece);
+            }
+            return new TakingOut(traveller, next, chosen, reason, typing, bin);
+        }
+
+        TakingOut all(Collection<Integer> lot) {
+            return new TakingOut(traveller, new TreeSet<>(lot), true, reason, typing, bin);
+        }
+
+        TakingOut because(String why) {
+            return new TakingOut(traveller, pieces, chosen, Optional.of(why), false, bin);
+        }
+
+        TakingOut inOwnWords() {
+            return new TakingOut(traveller, pieces, chosen, reason, true, bin);
+        }
+
+        TakingOut into(Optional<BinId> next) {
+            return new TakingOut(traveller, pieces, chosen, reason, typing, next);
+        }
+
+        /** Whether a bin's label is what is asked for. */
+        boolean asksForBin() {
+            return reason.isPresent() && bin.isEmpty();
+        }
+    }
+
+    /** Which traveller goes into another basket? Once that is said, or where there is only one, a label is asked for. */
+    record Moving(Optional<TravellerId> traveller) implements Side {}
 
     /** Open the closed bin? */
     record OpeningBin() implements Side {}

@@ -29,7 +29,7 @@ final class SideFaces {
             "Bath boils or foams", "Wrong bath or wrong basket");
     private static final List<String> SLIPS = List.of("Keyed wrong", "Read on the wrong meter", "Wrong unit");
     /** More buttons than these cannot be told apart on one screen. */
-    private static final int PIECES_SHOWN_MAX = 40;
+    static final int PIECES_SHOWN_MAX = 40;
     private static final int WORDS_MAX = 120;
 
     private final Bench bench;
@@ -47,6 +47,8 @@ final class SideFaces {
             case Side.Reporting reporting -> reporting(card, reporting);
             case Side.Correcting correcting -> correcting(card, correcting);
             case Side.CuttingShort cutting -> cuttingShort(card);
+            case Side.TakingOut taking -> new LoadFaces(bench).taking(card, taking);
+            case Side.Moving moving -> new LoadFaces(bench).moving(card, moving);
             case Side.OpeningBin opening -> opening(card);
             case Side.Doubting doubting -> doubting(card, doubting);
         }
@@ -233,7 +235,7 @@ final class SideFaces {
         return pieces.size() == 1 ? "piece " + pieces.first() : pieces.size() + " pieces";
     }
 
-    private static Div choices(List<Component> choices) {
+    static Div choices(List<Component> choices) {
         Div list = new Div();
         list.addClassName("side-choices");
         list.add(choices);

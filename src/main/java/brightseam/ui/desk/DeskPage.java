@@ -88,6 +88,9 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL)) {
             ways.add(Links.to("baths", "Baths"));
         }
+        if (desk.holds(Role.LEAD, Role.INSPECTOR)) {
+            ways.add(Links.to("line", "Line"));
+        }
         if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.FABRICATOR)) {
             ways.add(Links.to("plan", "Plan"));
         }

@@ -41,10 +41,9 @@ public final class HoldClock extends Part {
         show(hold);
     }
 
-    /** The same clock in small, for holds beside the one that the card is about; it sounds its tones too. */
-    public HoldClock small() {
-        say("small", "");
-        return this;
+    /** The same clock in small or in large; it sounds its tones either way. */
+    public void small(boolean small) {
+        say("small", small ? "" : null);
     }
 
     /** Tells the page anew where the hold stands. */
