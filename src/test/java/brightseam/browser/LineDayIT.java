@@ -67,6 +67,7 @@ class LineDayIT {
             intoTheTank(ilka, lots.get(1));
             bram.shows(basket(lots.get(0)) + " into Rinse off the cleaner").shows(basket(lots.get(2)) + " into");
             bram.look("line-day-plan");
+            Tour.across(bram.page(), "plan");
             ilka.page().locator(".by-plan").getByText(" into ").first().waitFor();
             ilka.look("two-loads");
 

@@ -21,6 +21,11 @@ final class Tour {
         take(tablet.page(), name, 1280, 800);
     }
 
+    /** A desk's page on a screen lying across. */
+    static void across(Page page, String name) {
+        take(page, name, 1280, 800);
+    }
+
     /** A tablet standing upright. */
     static void upright(ShopTablet tablet, String name) {
         take(tablet.page(), name, 800, 1280);
