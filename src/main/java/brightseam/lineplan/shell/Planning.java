@@ -131,6 +131,10 @@ class Planning implements DisposableBean {
             current = Optional.empty();
             return;
         }
+        if (current.filter(standing -> now.isAs(standing.situation()) && !standing.isOverdue(now.at())
+                && standing.plan().isPresent()).isPresent()) {
+            return;
+        }
         Optional<Plan> previous = current.flatMap(standing -> CarriedPlan.into(now, standing));
         current = Optional.of(solve(now, previous, better -> {
             current = Optional.of(new PlanStanding(now, better));

@@ -114,6 +114,23 @@ class LinePlanTest {
     }
 
     @Test
+    void a_signature_asks_for_no_new_plan_and_a_step_that_ends_does() {
+        LedLot soaking = at("T-1", next -> next instanceof NextAction.Holding);
+        LineSituation then = situation(soaking.now(), Aim.SOONEST, false, soaking);
+        LineSituation later = situation(soaking.now().plus(Duration.ofMinutes(2)), Aim.SOONEST, false, soaking);
+        assertTrue(later.isAs(then));
+        assertFalse(situation(later.at(), Aim.SOONEST, true, soaking).isAs(then), "a tank was locked");
+        assertFalse(situation(later.at(), Aim.FOR_SESSIONS, false, soaking).isAs(then), "another aim");
+        soaking.follow(soaking.card().next());
+        assertFalse(situation(soaking.now(), Aim.SOONEST, false, soaking).isAs(then), "it came out");
+        LineSituation out = situation(soaking.now(), Aim.SOONEST, false, soaking);
+        while (!(soaking.card().next() instanceof NextAction.Begin)) {
+            soaking.follow(soaking.card().next());
+        }
+        assertTrue(situation(soaking.now(), Aim.SOONEST, false, soaking).isAs(out), "it was read and signed");
+    }
+
+    @Test
     void what_is_over_its_maximum_comes_out_and_stops_no_plan() {
         LedLot soaking = at("T-1", next -> next instanceof NextAction.Holding);
         PlanStanding plan = solve(situation(

@@ -109,7 +109,8 @@ public final class LedLot {
         throw new AssertionError("the guide never said that");
     }
 
-    void follow(NextAction next) {
+    /** Does what {@code next} asks for. */
+    public void follow(NextAction next) {
         switch (next) {
             case NextAction.PutInto put -> does(new TravellerCommand.PutInBin(origin(), new TravellerCommand.BinFact(
                     new BinId("B-" + record.size()), put.classes().getLast(), false)));
