@@ -58,6 +58,19 @@ class TravellerDocumentTest {
     }
 
     @Test
+    void a_piece_that_left_its_load_is_told_where_it_was_when_and_why() {
+        TravellerDocument apart = Told.of(Stories.takenOut());
+        Pass soak = apart.steps().stream().filter(page -> page.step().title().equals("pickle")).findFirst()
+                .orElseThrow().passes().getFirst();
+        assertThat(soak.bins()).extracting(stay -> stay.bin().value()).containsExactly("B-9", "B-8");
+        assertThat(soak.hold().orElseThrow().lasted()).contains(Duration.ofSeconds(40));
+        assertThat(apart.incidents()).singleElement().satisfies(incident ->
+                assertThat(IncidentWords.of(incident)).startsWith("Piece 2 set apart from T-1042").contains("a dent"));
+        assertThat(apart.findings()).extracting(Finding::pieces).containsOnly(List.of(2));
+        assertThat(apart.findings().getLast().rejection().orElseThrow().meaning()).isEqualTo(Meaning.SEPARATED);
+    }
+
+    @Test
     void a_gap_that_was_not_kept_is_told_with_what_was_used_of_it() {
         GapTaken gap = step("acid-rinse").passes().getFirst().gap().orElseThrow();
         assertThat(gap.isWithin()).isFalse();

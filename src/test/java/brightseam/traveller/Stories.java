@@ -101,6 +101,15 @@ public final class Stories {
         return new RandomShift(seed).run(400).records;
     }
 
+    /** A piece that was taken out of the acid before its minimum, into another basket, and rinsed there. */
+    public static List<TravellerEvent> takenOut() {
+        Shop lot = Shop.withLotAt("pickle").does(ask -> ask.put("B-9", BinClass.PROCESS_BASKET))
+                .does(ask -> ask.start("pickle")).does(ask -> ask.read("pickle", "acid-temperature", "30"))
+                .does(ask -> ask.beginHold("pickle")).passes(Duration.ofSeconds(40))
+                .does(ask -> ask.takeOut("T-1042.1", BinClass.PROCESS_BASKET, Commands.FABRICATOR, 2));
+        return lot.child().does(ask -> ask.start("acid-rinse")).record();
+    }
+
     /** The state that {@code events} make. */
     public static Optional<Traveller> state(List<TravellerEvent> events) {
         return Traveller.fold(events);

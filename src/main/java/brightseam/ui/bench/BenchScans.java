@@ -100,28 +100,18 @@ final class BenchScans {
 
     /** A bin that somebody was asked for while taking pieces out, or while parting the load. */
     private Optional<Verdict> sideAsks(BinId bin, LabelEntry entry) {
-        return model.side().flatMap(side -> switch (side) {
-            case Side.TakingOut taking when taking.asksForBin() -> {
-                model.side(Optional.of(taking.into(Optional.of(bin))));
-                yield Optional.of(new Verdict.Silent());
-            }
-            case Side.Moving moving when moving.traveller().isPresent() || model.ids().size() == 1 -> {
-                Verdict verdict = put(moving.traveller().map(List::of).orElse(model.ids()), bin, entry);
-                if (verdict instanceof Verdict.Accepted) {
-                    model.side(Optional.empty());
-                }
-                yield Optional.of(verdict);
-            }
-            case Side.TakingOut taking -> Optional.empty();
-            case Side.Moving moving -> Optional.empty();
-            case Side.Touching other -> Optional.empty();
-            case Side.GlovesTouched other -> Optional.empty();
-            case Side.Reporting other -> Optional.empty();
-            case Side.Correcting other -> Optional.empty();
-            case Side.CuttingShort other -> Optional.empty();
-            case Side.OpeningBin other -> Optional.empty();
-            case Side.Doubting other -> Optional.empty();
-        });
+        Optional<Side> side = model.side();
+        if (side.isPresent() && side.get() instanceof Side.TakingOut taking && taking.asksForBin()) {
+            model.side(Optional.of(taking.into(Optional.of(bin))));
+            return Optional.of(new Verdict.Silent());
+        }
+        if (side.isPresent() && side.get() instanceof Side.Moving moving
+                && (moving.traveller().isPresent() || model.ids().size() == 1)) {
+            Verdict verdict = put(moving.traveller().map(List::of).orElse(model.ids()), bin, entry);
+            model.side(side.filter(still -> !(verdict instanceof Verdict.Accepted)));
+            return Optional.of(verdict);
+        }
+        return Optional.empty();
     }
 
     private Verdict put(List<TravellerId> ids, BinId bin, LabelEntry entry) {

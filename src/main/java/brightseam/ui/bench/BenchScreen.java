@@ -149,8 +149,9 @@ class BenchScreen extends Div {
     /** Nothing is open: what runs, largest what turns next, and below it the person's other work. */
     private void idle(Shown next) {
         if (next.running() > 0) {
-            card.head("", next.running() == 1 ? "One load runs" : next.running() + " loads run");
-            card.add(running, DoingFaces.words("empty", "Touch one to open its card, or scan a traveller or a bin."));
+            card.head("Touch one to open its card, or scan a traveller or a bin.",
+                    next.running() == 1 ? "One load runs" : next.running() + " loads run");
+            card.add(running);
         } else {
             card.head("", "Scan a traveller or a bin");
             card.instruction("The card then shows the one thing to do. Nothing else has to be pressed first.");

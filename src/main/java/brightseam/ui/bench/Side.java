@@ -82,7 +82,7 @@ sealed interface Side {
         }
     }
 
-    /** Which traveller goes into another basket? Once that is said, or where there is only one, a label is asked for. */
+    /** Which traveller goes into another basket? Once that is said, or where there is only one, its label is due. */
     record Moving(Optional<TravellerId> traveller) implements Side {}
 
     /** Open the closed bin? */

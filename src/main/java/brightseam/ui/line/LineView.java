@@ -44,7 +44,8 @@ class LineView extends DeskPage {
     private final Stations stations;
     private final Baths baths;
     private final LineModel model;
-    private final DeskTable<PlaceRow> places = new DeskTable<PlaceRow>("Every tank and dryer, in the order of the route",
+    private final DeskTable<PlaceRow> places = new DeskTable<PlaceRow>(
+            "Every tank and dryer, in the order of the route",
             "No tank is registered. An administrator or lead registers stations in the shop's registers.")
             .cell("Place", LineView::place).cell("Now", this::state).cell("In it", this::inside)
             .cell("Bath", this::bath);
@@ -84,7 +85,9 @@ class LineView extends DeskPage {
     }
 
     private static Component place(PlaceRow row) {
-        Div place = new Div(new Span(row.station().value()), new Div(new Span(row.title())));
+        Div title = new Div(new Span(row.title()));
+        title.addClassName("line-title");
+        Div place = new Div(new Span(row.station().value()), title);
         place.getElement().setAttribute("data-station", row.station().value());
         return place;
     }
@@ -110,8 +113,9 @@ class LineView extends DeskPage {
                 + Words.count(one.pieces(), "piece", "pieces"));
         what.addClassName("line-load");
         Div load = new Div(what, travellers(one.travellers()),
-                new Paragraph("since " + Words.clockTime(one.since().wall(), desk().now().wall(), desk().zone())));
-        one.earliest().ifPresent(at -> load.add(until("earliest", at)));
+                new Paragraph("since " + clock(one.since())));
+        one.earliest().ifPresent(at -> load.add(desk().now().isBefore(at) ? until("earliest", at)
+                : new Paragraph("earliest " + clock(at))));
         one.latest().ifPresent(at -> load.add(until("latest", at)));
         return load;
     }
@@ -124,9 +128,12 @@ class LineView extends DeskPage {
     }
 
     private Paragraph until(String which, Moment at) {
-        return new Paragraph(new Span(which + " "
-                + Words.clockTime(at.wall(), desk().now().wall(), desk().zone()) + ", "),
+        return new Paragraph(new Span(which + " " + clock(at) + ", "),
                 new Left(at.since(desk().now()), desk().speed()));
+    }
+
+    private String clock(Moment at) {
+        return Words.clockTime(at.wall(), desk().now().wall(), desk().zone());
     }
 
     /** What stands against the bath, in a word; its page says the rest. */

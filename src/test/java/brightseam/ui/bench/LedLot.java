@@ -39,11 +39,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** A lot of tubes on the shipped procedure, led along it by the guide; everything is in order on the way. */
+/** A lot on a shipped procedure, led along it by the guide; everything is in order on the way. */
 public final class LedLot {
 
     static final Vocabulary VOCABULARY = SharedTables.read();
-    private static final Procedure TUBE = tube();
     private static final Signer ADA =
             new Signer(new BadgeId("P-0101"), "Ada Quill", List.of(Role.FABRICATOR), Optional.empty(), "badge+pin");
     private static final Signer INSPECTOR =
@@ -51,20 +50,27 @@ public final class LedLot {
 
     private final List<TravellerEvent> record = new ArrayList<>();
     private final TravellerId id;
+    private final Procedure procedure;
     private Moment now = new Moment(Instant.parse("2031-03-04T08:00:00Z"), 1_000_000);
 
-    private static Procedure tube() {
+    private static Procedure shipped(String file) {
         try {
             return ((ProcedureLoader.Loaded) new ProcedureLoader(VOCABULARY).load(
-                    "tube.yaml", Files.readAllBytes(Path.of("procedures/tube.yaml")))).procedure();
+                    file, Files.readAllBytes(Path.of("procedures", file)))).procedure();
         } catch (IOException unreadable) {
             throw new IllegalStateException(unreadable);
         }
     }
 
-    /** A lot that is to be released under {@code label}. */
+    /** A lot of tubes that is to be released under {@code label}. */
     public LedLot(String label) {
+        this(label, "tube.yaml");
+    }
+
+    /** A lot that is to be released under {@code label}, on the shipped procedure of {@code file}. */
+    public LedLot(String label, String file) {
         id = new TravellerId(label);
+        procedure = shipped(file);
     }
 
     /** What its clock has come to. */
@@ -79,14 +85,14 @@ public final class LedLot {
 
     /** Carries {@code command} out; it has to be accepted. */
     public void does(TravellerCommand command) {
-        Decision<TravellerEvent> decision = TravellerDecider.decide(Traveller.fold(record), TUBE, command);
+        Decision<TravellerEvent> decision = TravellerDecider.decide(Traveller.fold(record), procedure, command);
         record.addAll(assertInstanceOf(Decision.Accepted.class, decision, () -> command + " " + decision).events()
                 .stream().map(TravellerEvent.class::cast).toList());
     }
 
     /** How it stands. */
     public Card card() {
-        return new Card(Traveller.fold(record).orElseThrow(), TUBE, record.size());
+        return new Card(Traveller.fold(record).orElseThrow(), procedure, record.size());
     }
 
     private Card released() {
@@ -100,7 +106,7 @@ public final class LedLot {
     public NextAction until(Predicate<NextAction> goal) {
         released();
         for (int i = 0; i < 200; i++) {
-            NextAction next = Guide.next(card().traveller(), TUBE);
+            NextAction next = Guide.next(card().traveller(), procedure);
             if (goal.test(next)) {
                 return next;
             }
@@ -109,7 +115,7 @@ public final class LedLot {
         throw new AssertionError("the guide never said that");
     }
 
-    /** Does what {@code next} asks for. */
+    /** Does {@code next}; it has to be accepted. */
     public void follow(NextAction next) {
         switch (next) {
             case NextAction.PutInto put -> does(new TravellerCommand.PutInBin(origin(), new TravellerCommand.BinFact(
@@ -136,7 +142,7 @@ public final class LedLot {
 
     /** Everything that {@code step} asks for by scan. */
     private List<Contact> scanned(Step step) {
-        return Uses.asked(card().traveller(), TUBE, step).stream()
+        return Uses.asked(card().traveller(), procedure, step).stream()
                 .map(use -> new Contact(use.kind(), use.type(), "G-1", "LOT-1")).toList();
     }
 
