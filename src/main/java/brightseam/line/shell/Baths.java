@@ -80,6 +80,16 @@ public final class Baths {
         return streams.prepareInTurn(station, deciders);
     }
 
+    /**
+     * What loads would store that are taken in, in one append. Each command is made from the very state that it is
+     * decided on: facts about what is still in the tank are gathered then, and a state that has moved on is refused.
+     */
+    public Prepared<Bath> takeIn(StationId station, List<Function<Bath, BathCommand.TakeIn>> loads) {
+        List<Function<Optional<Bath>, Decision<BathEvent>>> deciders = new ArrayList<>();
+        loads.forEach(load -> deciders.add(bath -> BathDecider.decide(bath, load.apply(bath.orElseThrow()))));
+        return streams.prepareInTurn(station, deciders);
+    }
+
     /** What {@code command} would store, with the travellers that it makes suspect. */
     public Prepared<BathVerdict> prepare(BathCommand command) {
         List<BathEvent> made = new ArrayList<>();

@@ -23,6 +23,7 @@ import brightseam.traveller.Placement;
 import brightseam.traveller.StepRun;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
@@ -32,7 +33,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /**
@@ -70,11 +73,16 @@ class Immersion {
             return Transactions.nothing();
         }
         boolean cannotWait = fresh.stream().anyMatch(card -> cannotWait(card.traveller(), card.procedure(), step));
-        Set<BinId> stillInside = stillInside(bath.get());
-        List<BathCommand> loads = baskets(fresh).entrySet().stream().<BathCommand>map(basket ->
-                new BathCommand.TakeIn(bath.get().station(), basket.getKey(), basket.getValue(),
-                        sizes.areaSquareMetres(basket.getValue()), stillInside, cannotWait, origin)).toList();
-        Prepared<?> taken = baths.prepare(bath.get().station(), loads);
+        Set<BinId> going = new TreeSet<>();
+        List<Function<Bath, BathCommand.TakeIn>> loads = new ArrayList<>();
+        baskets(fresh).forEach((basket, lots) -> {
+            Set<BinId> before = Set.copyOf(going);
+            loads.add(tank -> new BathCommand.TakeIn(tank.station(), basket, lots, sizes.areaSquareMetres(lots),
+                    Stream.concat(stillInside(tank).stream(), before.stream()).collect(Collectors.toSet()),
+                    cannotWait, origin));
+            going.add(basket);
+        });
+        Prepared<?> taken = baths.takeIn(bath.get().station(), loads);
         List<Refusal> nowhere = fresh.stream().filter(card -> card.procedure().find(step).isPresent())
                 .flatMap(card -> ahead.missing(card.procedure(), step, origin.at()).stream()).distinct().toList();
         return nowhere.isEmpty() ? taken : taken.with(new Prepared.Refused<>(nowhere), (one, other) -> one);
