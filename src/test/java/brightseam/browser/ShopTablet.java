@@ -161,6 +161,13 @@ public final class ShopTablet implements AutoCloseable {
         return this;
     }
 
+    /** No card is open: the bench asks for a scan, or shows the loads that run. */
+    public ShopTablet showsNoCard() {
+        page.locator(".work-card.idle").waitFor(new com.microsoft.playwright.Locator.WaitForOptions()
+                .setTimeout(PATIENCE_MILLIS));
+        return this;
+    }
+
     /** Takes a refused verdict away. */
     public ShopTablet seen() {
         page.locator(".verdict button").click();

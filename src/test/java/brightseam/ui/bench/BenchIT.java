@@ -64,10 +64,10 @@ class BenchIT {
             tablet.scan(LabelKind.BADGE, "P-0102").shows("Your PIN").look("pin");
             tablet.enter("111222").hears("Not recognised").look("wrong-pin").seen();
             tablet.enter("593726").page().waitForURL("**/bench");
-            tablet.ready().shows("Scan a traveller or a bin").look("idle");
+            tablet.ready().showsNoCard().look("idle");
             tablet.open("/board/no-such-page").shows("No such page").look("not-found");
             tablet.open("/release").shows("Not your screen").look("not-allowed");
-            tablet.press("To my screen").shows("Scan a traveller or a bin");
+            tablet.press("To my screen").showsNoCard();
             tablet.press("Juno Castell").shows("Juno Castell").look("leave");
             tablet.press("Sign out and close the card").shows("Sign in");
         }
@@ -94,7 +94,7 @@ class BenchIT {
             assertThat(events(lot, TravellerEvent.AttemptRefused.class)).hasSize(6);
             tablet.press("Report a problem").look("which-pieces");
             tablet.press("Piece 2").look("what-is-wrong").press("Other words").look("own-words");
-            tablet.press("Back to the card").press("Put the card away").shows("Scan a traveller or a bin");
+            tablet.press("Back to the card").press("Put the card away").showsNoCard();
         }
     }
 
