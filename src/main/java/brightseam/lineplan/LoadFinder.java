@@ -10,11 +10,9 @@ import brightseam.traveller.Phase;
 import brightseam.traveller.StepRun;
 import brightseam.traveller.Traveller;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -22,9 +20,6 @@ import java.util.TreeMap;
  * inspection point.
  */
 final class LoadFinder {
-
-    /** What goes on in quarantine, and no further; see the traveller's own rules. */
-    private static final Set<StepKind> MAKING_SAFE = EnumSet.of(StepKind.RINSE, StepKind.CHECK, StepKind.DRY);
 
     private LoadFinder() {}
 
@@ -77,7 +72,7 @@ final class LoadFinder {
         boolean inIt = traveller.run(ahead.getFirst().id()).filter(StepRun::isHolding).isPresent();
         boolean hurried = Guide.gap(traveller, lot.procedure()).isPresent();
         List<Step> safe = ahead.stream().skip(inIt ? 1 : 0)
-                .takeWhile(step -> MAKING_SAFE.contains(step.kind())).toList();
+                .takeWhile(step -> step.kind().makesSafe()).toList();
         return inIt ? concat(ahead.getFirst(), safe) : hurried ? safe : List.of();
     }
 

@@ -34,6 +34,11 @@ public record PlanStanding(LineSituation situation, Answer answer, Optional<Answ
                 : instead.map(Answer.Planned::plan);
     }
 
+    /** The plan to go by as it reads at {@code later}, for the planner to start from. */
+    public Optional<Plan> planSeenAt(Moment later) {
+        return plan().map(plan -> plan.seenLater((int) later.since(situation.at()).toSeconds()));
+    }
+
     /** The moment that second {@code seconds} of the plan is. */
     public Moment at(int seconds) {
         return situation.at().plus(Duration.ofSeconds(seconds));

@@ -19,5 +19,10 @@ public enum StepKind {
     /** Through the transfer lock into the chamber. */
     PASS_IN,
     /** Welded in the chamber. */
-    WELD
+    WELD;
+
+    /** Whether it takes something off the pieces and adds nothing, which quarantine must not delay. Common practice. */
+    public boolean makesSafe() {
+        return this == RINSE || this == CHECK || this == DRY;
+    }
 }

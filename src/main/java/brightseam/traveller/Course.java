@@ -6,17 +6,11 @@ import brightseam.procedure.Gap;
 import brightseam.procedure.Hold;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.Step;
-import brightseam.procedure.StepKind;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** Where a traveller stands on its procedure: what may begin, what is hurried, what a return supersedes. */
 final class Course {
-
-    /** What may go on in quarantine once a gap runs to it. Common practice. */
-    private static final Set<StepKind> MAKING_SAFE = EnumSet.of(StepKind.RINSE, StepKind.CHECK, StepKind.DRY);
 
     private final Traveller traveller;
     private final Procedure procedure;
@@ -66,7 +60,7 @@ final class Course {
      */
     boolean makesSafe(StepId step) {
         return gap().filter(gap -> gap.to().equals(step)).isPresent()
-                && MAKING_SAFE.contains(procedure.step(step).kind());
+                && procedure.step(step).kind().makesSafe();
     }
 
     /** The steps from {@code step} on that have been begun. */

@@ -1,5 +1,6 @@
 package brightseam.lineplan.shell;
 
+import brightseam.kernel.BadgeId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.StationId;
@@ -27,6 +28,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
@@ -81,8 +83,10 @@ class LineNow {
         if (!named.isEmpty()) {
             return named;
         }
-        List<Working> here = all.stream().filter(person -> tablets.all().stream().map(Tablet::badge)
-                .anyMatch(Optional.of(person.badge())::equals)).limit(LinePlan.HANDS_MAX).toList();
+        Set<BadgeId> signedIn = tablets.all().stream().map(Tablet::badge).flatMap(Optional::stream)
+                .collect(Collectors.toSet());
+        List<Working> here = all.stream().filter(person -> signedIn.contains(person.badge()))
+                .limit(LinePlan.HANDS_MAX).toList();
         return here.isEmpty() ? all.stream().limit(1).toList() : here;
     }
 

@@ -4,7 +4,6 @@ import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Entry;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Subscription;
-import brightseam.lineplan.CarriedPlan;
 import brightseam.lineplan.LineOrders;
 import brightseam.lineplan.LineSituation;
 import brightseam.lineplan.PlanStanding;
@@ -113,33 +112,38 @@ class Planning implements DisposableBean {
     private void plan() {
         asked.set(false);
         busy = true;
+        boolean changed = true;
         try {
             Optional<Follower> any = followers.stream().findAny();
             if (any.isPresent()) {
-                make(line.read(any.get().orders().get()));
+                changed = make(line.read(any.get().orders().get()));
             }
         } catch (RuntimeException | LinkageError failed) {
             LOG.error("the plan of the line could not be made", failed);
         } finally {
             busy = false;
-            tell();
+            if (changed) {
+                tell();
+            }
         }
     }
 
-    private void make(LineSituation now) {
+    /** Makes the plan for {@code now}; answers whether there is anything to tell. */
+    private boolean make(LineSituation now) {
         if (now.loads().isEmpty()) {
             current = Optional.empty();
-            return;
+            return true;
         }
         if (current.filter(standing -> now.isAs(standing.situation()) && !standing.isOverdue(now.at())
                 && standing.plan().isPresent()).isPresent()) {
-            return;
+            return false;
         }
-        Optional<Plan> previous = current.flatMap(standing -> CarriedPlan.into(now, standing));
+        Optional<Plan> previous = current.flatMap(standing -> standing.planSeenAt(now.at()));
         current = Optional.of(solve(now, previous, better -> {
             current = Optional.of(new PlanStanding(now, better));
             tell();
         }));
+        return true;
     }
 
     PlanStanding solve(LineSituation now, Optional<Plan> previous, Consumer<Answer.Planned> better) {
