@@ -1,5 +1,6 @@
 package brightseam.demo;
 
+import static brightseam.demo.Bench.codes;
 import static brightseam.demo.DemoPerson.BRAM_ODUYA;
 import static brightseam.demo.DemoPerson.ILKA_FERROW;
 import static brightseam.demo.DemoPerson.SANNA_VEIT;
@@ -11,7 +12,6 @@ import brightseam.browser.ShopServer;
 import brightseam.kernel.BinId;
 import brightseam.kernel.ContactKind;
 import brightseam.kernel.KitId;
-import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
@@ -27,7 +27,6 @@ import brightseam.traveller.NextAction;
 import brightseam.traveller.Nonconformance;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerEvent;
-import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.InspectorActions;
 import brightseam.traveller.shell.ProcessControl;
 import brightseam.traveller.shell.TravellerActions;
@@ -36,7 +35,6 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -205,14 +203,7 @@ class BathsInUseTest {
     }
 
     private static Outcome<List<Traveller>> start(List<TravellerId> load, StepId step, StationId station) {
-        List<Card> cards = load.stream().map(id -> shop.bean(Travellers.class).find(id).orElseThrow()).toList();
-        return actions().startStep(crew().actor(ILKA_FERROW), load, step, Optional.of(station), true, true,
-                shop.bean(Cupboard.class).take(cards.getFirst().procedure().step(step), cards));
-    }
-
-    private static List<String> codes(Outcome<?> outcome) {
-        return outcome instanceof Outcome.Refused<?> refused
-                ? refused.refusals().stream().map(Refusal::code).toList() : List.of();
+        return Bench.start(shop, load, step, station);
     }
 
     private static Traveller traveller(TravellerId id) {

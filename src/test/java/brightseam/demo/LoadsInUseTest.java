@@ -1,5 +1,7 @@
 package brightseam.demo;
 
+import static brightseam.demo.Bench.codes;
+import static brightseam.demo.Bench.refused;
 import static brightseam.demo.DemoPerson.ILKA_FERROW;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,7 +9,6 @@ import brightseam.bins.shell.Bins;
 import brightseam.browser.ShopServer;
 import brightseam.kernel.BinId;
 import brightseam.kernel.KitId;
-import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
@@ -18,13 +19,11 @@ import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerEvent;
 import brightseam.traveller.TravellerEvent.StepSigned;
 import brightseam.traveller.TravellerEvent.StepStarted;
-import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.LoadActions;
 import brightseam.traveller.shell.TravellerActions;
 import brightseam.traveller.shell.Travellers;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -172,22 +171,12 @@ class LoadsInUseTest {
     }
 
     private static Outcome<List<Traveller>> start(List<TravellerId> load, StepId step, StationId station) {
-        List<Card> cards = load.stream().map(id -> shop.bean(Travellers.class).find(id).orElseThrow()).toList();
-        return actions().startStep(crew().actor(ILKA_FERROW), load, step, Optional.of(station), true, true,
-                shop.bean(Cupboard.class).take(cards.getFirst().procedure().step(step), cards));
+        return Bench.start(shop, load, step, station);
     }
 
     private static <E extends TravellerEvent> List<E> all(TravellerId id, Class<E> type) {
         return shop.bean(Travellers.class).record(id).stream().map(recorded -> recorded.event())
                 .filter(type::isInstance).map(type::cast).toList();
-    }
-
-    private static List<Refusal> refused(Outcome<?> outcome) {
-        return outcome instanceof Outcome.Refused<?> refused ? refused.refusals() : List.of();
-    }
-
-    private static List<String> codes(Outcome<?> outcome) {
-        return refused(outcome).stream().map(Refusal::code).toList();
     }
 
     private static Traveller traveller(TravellerId id) {
