@@ -21,5 +21,7 @@ public enum ContactKind {
     /** A tool. */
     TOOL,
     /** A gauge or another measuring instrument. */
-    GAUGE
+    GAUGE,
+    /** A cylinder, bundle or dewar of argon that the pieces were welded in. */
+    ARGON
 }

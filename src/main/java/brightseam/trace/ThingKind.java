@@ -35,10 +35,12 @@ public enum ThingKind {
     /** A tool. */
     TOOL,
     /** A gauge or another measuring instrument. */
-    GAUGE;
+    GAUGE,
+    /** A cylinder, bundle or dewar of argon. */
+    ARGON;
 
     private static final Set<ThingKind> LIFTED_OUT_OF = EnumSet.of(STATION, BATH, WATER);
-    private static final Set<ThingKind> OF_STEPS = EnumSet.range(STATION, GAUGE);
+    private static final Set<ThingKind> OF_STEPS = EnumSet.range(STATION, ARGON);
     private static final Set<ThingKind> CARRYING = EnumSet.of(BIN, BATH, GLOVES);
 
     /** The kind of what a step asks for. */
@@ -54,6 +56,7 @@ public enum ThingKind {
             case BAGS -> BAGS;
             case TOOL -> TOOL;
             case GAUGE -> GAUGE;
+            case ARGON -> ARGON;
         };
     }
 

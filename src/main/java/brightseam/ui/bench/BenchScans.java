@@ -161,7 +161,7 @@ final class BenchScans {
         return switch (kind) {
             case WIPES -> "cloth";
             case BAGS -> "bag";
-            case BATH, GLOVES, SOLVENT, CLEANER, WATER, FILLER, TOOL, GAUGE -> Wording.words(kind.name());
+            case BATH, GLOVES, SOLVENT, CLEANER, WATER, FILLER, TOOL, GAUGE, ARGON -> Wording.words(kind.name());
         };
     }
 
