@@ -84,16 +84,25 @@ public record Vocabulary(
      *
      * @param cleanSide whether they may touch cleaned titanium
      * @param wear how they are worn and when they are changed
+     * @param material what they are made of, a key of the table of chamber materials, where it is known
      */
-    public record Glove(String key, String name, boolean cleanSide, String wear) {}
+    public record Glove(String key, String name, boolean cleanSide, String wear, Optional<String> material) {}
 
     /**
      * A type of supply, such as {@code acetone}.
      *
      * @param kind what sort of thing it is
      * @param mayTouch what such a thing may touch at all; one of them may be kept for less
+     * @param material what it is made of, a key of the table of chamber materials, where it is known
      */
-    public record SupplyType(String key, String name, ContactKind kind, Set<Surface> mayTouch) {}
+    public record SupplyType(
+            String key, String name, ContactKind kind, Set<Surface> mayTouch, Optional<String> material) {
+
+        /** A type of which nobody says what it is made of. */
+        public SupplyType(String key, String name, ContactKind kind, Set<Surface> mayTouch) {
+            this(key, name, kind, mayTouch, Optional.empty());
+        }
+    }
 
     /**
      * Something that never comes near titanium.

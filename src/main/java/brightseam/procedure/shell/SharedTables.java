@@ -64,7 +64,7 @@ public final class SharedTables {
     /** Gloves have a table of their own, which says how they are worn. */
     private static Vocabulary.SupplyType supply(Vocabulary.Glove glove) {
         return new Vocabulary.SupplyType(glove.key(), glove.name(), ContactKind.GLOVES,
-                glove.cleanSide() ? Set.of(Surface.values()) : Set.of(Surface.UNCLEANED));
+                glove.cleanSide() ? Set.of(Surface.values()) : Set.of(Surface.UNCLEANED), glove.material());
     }
 
     private static Vocabulary.Caution caution(CautionRow row, List<Source> sources) {

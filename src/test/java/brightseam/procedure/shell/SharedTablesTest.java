@@ -1,5 +1,6 @@
 package brightseam.procedure.shell;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -23,7 +24,8 @@ class SharedTablesTest {
     private static final Vocabulary VOCABULARY = SharedTables.read();
 
     @ParameterizedTest
-    @ValueSource(strings = {"stations", "units", "gloves", "supplies", "cautions", "kept-away"})
+    @ValueSource(strings = {"stations", "units", "gloves", "supplies", "cautions", "kept-away",
+        "chamber-materials"})
     void every_row_cites_sources_of_its_own_table_and_every_source_is_cited(String table) throws FaultyText {
         JsonNode root = YamlReader.read(SharedFile.text(table + ".yaml")).root();
         List<String> listed = root.path("sources").valueStream().map(source -> source.path("key").asString()).toList();
@@ -36,7 +38,8 @@ class SharedTablesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {
-        "procedure", "source", "stations", "units", "gloves", "supplies", "cautions", "kept-away", "line"})
+        "procedure", "source", "stations", "units", "gloves", "supplies", "cautions", "kept-away", "line",
+        "chamber-materials"})
     void every_schema_is_one_by_the_draft_it_names(String name) {
         String schema = SharedFile.text("schemas/" + name + ".schema.json");
         String draft = SpecificationVersion.DRAFT_2020_12.getDialectId();
@@ -63,6 +66,17 @@ class SharedTablesTest {
     void every_kind_of_gloves_is_a_supply_that_touches_what_the_gloves_may() {
         VOCABULARY.gloves().values().forEach(gloves -> assertEquals(gloves.cleanSide(),
                 VOCABULARY.supplies().get(gloves.key()).mayTouch().contains(Surface.CLEANED), gloves.key()));
+    }
+
+    @Test
+    void whatever_says_its_material_names_a_row_of_the_chamber_s_table() {
+        List<String> materials = new ArrayList<>();
+        assertDoesNotThrow(() -> YamlReader.read(SharedFile.text("chamber-materials.yaml"))).root().path("chamber_materials")
+                .forEach(row -> materials.add(row.path("key").asString()));
+        VOCABULARY.supplies().values().forEach(type -> type.material().ifPresent(material ->
+                assertTrue(materials.contains(material), type.key() + " of " + material)));
+        assertEquals("stainless-steel", VOCABULARY.supplies().get("stainless-fixture").material().orElseThrow());
+        assertEquals("cotton", VOCABULARY.supplies().get("white-cotton").material().orElseThrow());
     }
 
     @Test
