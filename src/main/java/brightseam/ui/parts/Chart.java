@@ -11,11 +11,19 @@ import com.vaadin.flow.dom.Element;
 @StyleSheet("context://frontend/shop.css")
 public final class Chart extends Component {
 
+    private final Svg picture = new Svg();
+    private final Element words = new Element("figcaption");
+
     /** Shows {@code drawing}. */
     public Chart(Drawing drawing) {
         getElement().getClassList().add("shop-chart");
-        Element words = new Element("figcaption");
+        getElement().appendChild(picture.getElement(), words);
+        show(drawing);
+    }
+
+    /** Shows {@code drawing} in the other's place. */
+    public void show(Drawing drawing) {
+        picture.setSvg(drawing.svg());
         words.setText(drawing.words());
-        getElement().appendChild(new Svg(drawing.svg()).getElement(), words);
     }
 }
