@@ -1,6 +1,7 @@
 package brightseam.ui.bench;
 
 import brightseam.ui.parts.Action;
+import brightseam.ui.parts.Verdict;
 import java.util.function.Supplier;
 
 /**

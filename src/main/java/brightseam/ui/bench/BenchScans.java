@@ -19,6 +19,7 @@ import brightseam.supply.Supply;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.ShopRefusal;
+import brightseam.ui.parts.Verdict;
 import brightseam.words.Wording;
 import java.util.List;
 import java.util.Optional;

@@ -5,6 +5,8 @@ import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.Card;
 import brightseam.ui.parts.GapClock;
 import brightseam.ui.parts.StepStrip;
+import brightseam.ui.parts.Texts;
+import brightseam.ui.parts.Verdict;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
@@ -85,7 +87,7 @@ class BenchScreen extends Div {
 
     private void card(BenchCard shows) {
         card.head(shows.line(), shows.title());
-        Div about = new Div(DoingFaces.words("load", shows.load()), DoingFaces.words("where", shows.where()
+        Div about = new Div(Texts.words("load", shows.load()), Texts.words("where", shows.where()
                 + shows.window().map(words -> ". " + words + ".").orElse(".")));
         about.addClassName("about");
         card.add(about);
@@ -97,11 +99,11 @@ class BenchScreen extends Div {
         }
         boolean begins = shows.doing() instanceof Doing.Start || shows.doing() instanceof Doing.BeginHold;
         if (!shows.also().isEmpty() && begins && !reads) {
-            card.add(DoingFaces.lines(shows.also()));
+            card.add(Texts.lines(shows.also()));
         }
-        shows.gloves().ifPresent(words -> card.add(DoingFaces.words("again", words)));
+        shows.gloves().ifPresent(words -> card.add(Texts.words("again", words)));
         if (!shows.apart().isEmpty()) {
-            card.add(DoingFaces.lines(shows.apart()));
+            card.add(Texts.lines(shows.apart()));
         }
         List<Component> actions = new ArrayList<>(new DoingFaces(bench, new HoldFace(bench.touched(), services.clock()),
                 services.vocabulary().safetyNotice()).draw(card, shows.doing()));
@@ -162,7 +164,7 @@ class BenchScreen extends Div {
             next.work().forEach(work -> list.add(bench.way(work.words(), () -> bench.model().open(work.label()))));
             card.add(new H2("Your work"), list);
         } else if (next.running() == 0) {
-            card.add(DoingFaces.words("empty", "Nothing of yours is under way. A released traveller lies with its"
+            card.add(Texts.words("empty", "Nothing of yours is under way. A released traveller lies with its"
                     + " pieces: scan it to begin."));
         }
     }

@@ -13,6 +13,7 @@ import brightseam.ui.parts.Changes;
 import brightseam.ui.parts.ScanInput;
 import brightseam.ui.parts.Scanned;
 import brightseam.ui.parts.ScreenFrame;
+import brightseam.ui.parts.Verdict;
 import brightseam.ui.plan.NextByPlan;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;

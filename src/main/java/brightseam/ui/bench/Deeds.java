@@ -16,6 +16,7 @@ import brightseam.report.Phrases;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.TravellerActions;
+import brightseam.ui.parts.Verdict;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;

@@ -5,6 +5,8 @@ import brightseam.procedure.Step;
 import brightseam.ui.parts.CautionList;
 import brightseam.ui.parts.KeyPad;
 import brightseam.ui.parts.Mark;
+import brightseam.ui.parts.Texts;
+import brightseam.ui.parts.Verdict;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
@@ -48,7 +50,7 @@ final class DoingFaces {
                     () -> bench.deeds().endHold(bench.model().ids(), step()));
             case Doing.Sign sign -> sign(card, sign);
             case Doing.Wait wait -> {
-                card.add(words("ask", wait.word()), lines(wait.lines()));
+                card.add(Texts.words("ask", wait.word()), Texts.lines(wait.lines()));
                 yield List.of();
             }
         };
@@ -64,7 +66,7 @@ final class DoingFaces {
             card.add(scans(start.scans()));
         }
         if (!start.needs().isEmpty()) {
-            card.add(words("needs", "At hand: " + String.join("; ", start.needs()) + "."));
+            card.add(Texts.words("needs", "At hand: " + String.join("; ", start.needs()) + "."));
         }
         return List.of();
     }
@@ -86,10 +88,10 @@ final class DoingFaces {
 
     private List<Component> reading(WorkCard card, Doing.Reading reading) {
         ReadingSpec spec = reading.spec();
-        reading.again().ifPresent(words -> card.add(words("again", words)));
+        reading.again().ifPresent(words -> card.add(Texts.words("again", words)));
         KeyPad pad = pad(reading);
         pad.addEnteredListener(entered -> bench.touched().does(() -> entered(spec, reading, entered.value())));
-        card.add(beside(pad));
+        card.add(Texts.beside(pad));
         return List.of();
     }
 
@@ -128,11 +130,11 @@ final class DoingFaces {
     }
 
     private List<Component> sign(WorkCard card, Doing.Sign sign) {
-        card.add(words("ask", "You sign:"), lines(sign.lines()), words("meaning", "“" + sign.meaning() + "”"));
+        card.add(Texts.words("ask", "You sign:"), Texts.lines(sign.lines()), Texts.words("meaning", "“" + sign.meaning() + "”"));
         KeyPad pad = KeyPad.pin("Your PIN signs", 4);
         pad.addEnteredListener(entered -> bench.touched().does(
                 () -> bench.deeds().sign(bench.model().ids(), step(), entered.value())));
-        card.add(beside(pad));
+        card.add(Texts.beside(pad));
         return List.of();
     }
 
@@ -141,31 +143,7 @@ final class DoingFaces {
     }
 
     private List<Component> ask(WorkCard card, String what) {
-        Div ask = new Div(new Mark(Mark.Kind.NOW), new Span(what));
-        ask.addClassName("ask");
-        card.add(ask);
+        card.add(Texts.ask(what));
         return List.of();
-    }
-
-    /** Stands beside the words in landscape, below them in portrait. */
-    static Div beside(Component pad) {
-        Div place = new Div(pad);
-        place.addClassName("pad-place");
-        return place;
-    }
-
-    static Paragraph words(String look, String text) {
-        Paragraph words = new Paragraph(text);
-        words.addClassName(look);
-        return words;
-    }
-
-    static UnorderedList lines(List<String> texts) {
-        List<Component> items = new ArrayList<>();
-        texts.forEach(text -> items.add(new ListItem(text)));
-        UnorderedList lines = new UnorderedList();
-        lines.addClassName("lines");
-        lines.add(items);
-        return lines;
     }
 }

@@ -5,6 +5,7 @@ import brightseam.kernel.Origin;
 import brightseam.people.Person;
 import brightseam.traveller.TravellerEvent;
 import brightseam.traveller.shell.RecordedEvent;
+import brightseam.ui.parts.Verdict;
 import brightseam.words.Wording;
 import java.util.List;
 import java.util.Optional;

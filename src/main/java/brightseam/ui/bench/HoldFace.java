@@ -5,6 +5,7 @@ import brightseam.kernel.shell.ShopClock;
 import brightseam.ui.parts.Action;
 import brightseam.ui.parts.HoldClock;
 import brightseam.ui.parts.RunningHold;
+import brightseam.ui.parts.Verdict;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import java.util.List;

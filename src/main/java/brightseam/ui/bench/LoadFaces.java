@@ -9,6 +9,8 @@ import brightseam.traveller.shell.Card;
 import brightseam.ui.parts.Action;
 import brightseam.ui.parts.KeyPad;
 import brightseam.ui.parts.TextPad;
+import brightseam.ui.parts.Texts;
+import brightseam.ui.parts.Verdict;
 import brightseam.ui.parts.WorkCard;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.Component;
@@ -67,7 +69,7 @@ final class LoadFaces {
     }
 
     private Component lots(List<Card> load, Choice choice) {
-        return SideFaces.choices(load.stream().<Component>map(one -> bench.way(
+        return Texts.choices(load.stream().<Component>map(one -> bench.way(
                 one.id() + " · " + one.traveller().part().description(),
                 () -> side(choice.of(one.id())))).toList());
     }
@@ -81,7 +83,7 @@ final class LoadFaces {
             card.actions(whole, back());
             return;
         }
-        card.add(SideFaces.choices(all.stream().<Component>map(piece -> piece(side, lot, piece)).toList()));
+        card.add(Texts.choices(all.stream().<Component>map(piece -> piece(side, lot, piece)).toList()));
         Action chosen = bench.mainWay(side.pieces().isEmpty() ? "Touch the pieces" : "Take out "
                 + Phrases.pieces(List.copyOf(side.pieces())), () -> side(side.of(lot.id()).all(side.pieces())));
         chosen.setEnabled(!side.pieces().isEmpty());
@@ -103,7 +105,7 @@ final class LoadFaces {
                     entered.value().substring(0, Math.min(entered.value().length(), WORDS_MAX))))));
             card.add(pad);
         } else {
-            card.add(SideFaces.choices(REASONS.stream().<Component>map(why ->
+            card.add(Texts.choices(REASONS.stream().<Component>map(why ->
                     bench.way(why, () -> side(side.because(why)))).toList()));
             card.actions(bench.way("Other words", () -> side(side.inOwnWords())), back());
             return;
@@ -122,12 +124,12 @@ final class LoadFaces {
 
     private void pin(WorkCard card, Side.TakingOut side, TravellerId lot, BinId bin) {
         card.head("Take out · " + lot, "Out of the load, into " + bin + ", now?");
-        card.add(DoingFaces.lines(List.of(lot + ", " + said(side), side.reason().orElseThrow(),
+        card.add(Texts.lines(List.of(lot + ", " + said(side), side.reason().orElseThrow(),
                 "A nonconformance opens. What has a gap to keep is rinsed in time all the same.")));
         KeyPad pad = KeyPad.pin("Your PIN signs", 4);
         pad.addEnteredListener(entered -> bench.touched().does(() -> done(bench.deeds().takeOut(
                 lot, List.copyOf(side.pieces()), side.reason().orElseThrow(), bin, entered.value()))));
-        card.add(DoingFaces.beside(pad));
+        card.add(Texts.beside(pad));
         card.actions(bench.way("Another bin", () -> side(side.into(Optional.empty()))), back());
     }
 

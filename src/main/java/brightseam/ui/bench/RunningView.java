@@ -4,6 +4,7 @@ import brightseam.kernel.Moment;
 import brightseam.ui.parts.GapClock;
 import brightseam.ui.parts.HoldClock;
 import brightseam.ui.parts.RunningHold;
+import brightseam.ui.parts.Texts;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Section;
@@ -72,7 +73,7 @@ class RunningView extends Section {
                     clock = digits;
                 }
             }
-            Div touched = new Div(clock, DoingFaces.words("running-about", load.about()));
+            Div touched = new Div(clock, Texts.words("running-about", load.about()));
             touched.addClassName("running-clock");
             touched.addClickListener(touch -> bench.touched().shows(() -> bench.model().open(load.label())));
             add(touched, bench.way("Open " + load.label(), () -> bench.model().open(load.label())));

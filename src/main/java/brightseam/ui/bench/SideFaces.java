@@ -7,6 +7,8 @@ import brightseam.traveller.shell.Card;
 import brightseam.ui.parts.Action;
 import brightseam.ui.parts.KeyPad;
 import brightseam.ui.parts.TextPad;
+import brightseam.ui.parts.Texts;
+import brightseam.ui.parts.Verdict;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
@@ -57,7 +59,7 @@ final class SideFaces {
     private void touching(WorkCard card) {
         card.head("Clean window", "What touched it?");
         card.instruction("The pieces go back to be cleaned again. A touch that is not told is found in the weld.");
-        card.add(choices(TOUCHES.stream().<Component>map(what -> bench.main(what,
+        card.add(Texts.choices(TOUCHES.stream().<Component>map(what -> bench.main(what,
                 () -> done(bench.deeds().touch(bench.model().ids(), what)))).toList()));
         card.actions(back());
     }
@@ -65,7 +67,7 @@ final class SideFaces {
     private void gloves(WorkCard card) {
         card.head("Gloves", "What did they touch?");
         card.instruction("Only where the pieces were not touched since. The pieces stay clean; the gloves come off.");
-        card.add(choices(ON_GLOVES.stream().<Component>map(what -> bench.main(what,
+        card.add(Texts.choices(ON_GLOVES.stream().<Component>map(what -> bench.main(what,
                 () -> done(bench.deeds().glovesSpent(bench.model().ids(), what)))).toList()));
         card.actions(back());
     }
@@ -73,7 +75,7 @@ final class SideFaces {
     private void cuttingShort(WorkCard card) {
         card.head("The minimum is not kept", "Why do they come out now?");
         card.instruction("People first. The step does not count like this; the pieces wait in quarantine.");
-        card.add(choices(DANGERS.stream().<Component>map(why -> bench.main(why,
+        card.add(Texts.choices(DANGERS.stream().<Component>map(why -> bench.main(why,
                 () -> done(bench.deeds().cutShort(bench.model().ids(), step(), why)))).toList()));
         card.actions(back());
     }
@@ -84,7 +86,7 @@ final class SideFaces {
                 .flatMap(id -> load.stream().filter(one -> one.id().equals(id)).findFirst());
         if (lot.isEmpty()) {
             card.head("Problem", "Which traveller?");
-            card.add(choices(load.stream().<Component>map(one -> bench.way(
+            card.add(Texts.choices(load.stream().<Component>map(one -> bench.way(
                     one.id() + " · " + one.traveller().part().description(),
                     () -> side(new Side.Reporting(Optional.of(one.id()), new TreeSet<>(), false)))).toList()));
         } else if (side.pieces().isEmpty()) {
@@ -98,7 +100,7 @@ final class SideFaces {
     private void pieces(WorkCard card, Card lot) {
         card.head("Problem · " + lot.id(), "Which pieces?");
         List<Integer> all = lot.traveller().pieces();
-        Div choices = choices(List.of(bench.way("All pieces", () -> side(
+        Div choices = Texts.choices(List.of(bench.way("All pieces", () -> side(
                 new Side.Reporting(Optional.of(lot.id()), new TreeSet<>(all), false)))));
         if (all.size() <= PIECES_SHOWN_MAX) {
             all.forEach(piece -> choices.add(bench.way("Piece " + piece, () -> side(
@@ -117,7 +119,7 @@ final class SideFaces {
             card.add(pad);
             return;
         }
-        Div choices = choices(PROBLEMS.stream().<Component>map(what ->
+        Div choices = Texts.choices(PROBLEMS.stream().<Component>map(what ->
                 bench.main(what, () -> report(side, lot, what))).toList());
         choices.add(bench.way("Other words", () -> side(
                 new Side.Reporting(side.traveller(), side.pieces(), true))));
@@ -133,7 +135,7 @@ final class SideFaces {
         List<ReadingSpec> mine = bench.model().correctable();
         if (side.reading().isEmpty()) {
             card.head("Correction", "Which reading?");
-            card.add(choices(mine.stream().<Component>map(spec -> bench.way(spec.label(), () -> side(
+            card.add(Texts.choices(mine.stream().<Component>map(spec -> bench.way(spec.label(), () -> side(
                     new Side.Correcting(Optional.of(spec), Optional.empty(), Optional.empty(), false)))).toList()));
         } else if (side.value().isEmpty()) {
             newValue(card, side.reading().get());
@@ -150,7 +152,7 @@ final class SideFaces {
         KeyPad pad = DoingFaces.pad(new Doing.Reading(spec, writer.unit(spec), writer.limits(spec), Optional.empty()));
         pad.addEnteredListener(entered -> bench.touched().shows(() -> DoingFaces.number(entered.value()).ifPresent(
                 value -> side(new Side.Correcting(Optional.of(spec), Optional.of(value), Optional.empty(), false)))));
-        card.add(DoingFaces.beside(pad));
+        card.add(Texts.beside(pad));
     }
 
     private void reason(WorkCard card, Side.Correcting side) {
@@ -161,7 +163,7 @@ final class SideFaces {
             card.add(pad);
             return;
         }
-        Div choices = choices(SLIPS.stream().<Component>map(why -> bench.way(why, () -> because(side, why))).toList());
+        Div choices = Texts.choices(SLIPS.stream().<Component>map(why -> bench.way(why, () -> because(side, why))).toList());
         choices.add(bench.way("Other words", () -> side(
                 new Side.Correcting(side.reading(), side.value(), Optional.empty(), true))));
         card.add(choices);
@@ -177,8 +179,8 @@ final class SideFaces {
         KeyPad pad = KeyPad.pin("Your PIN signs the correction", 4);
         pad.addEnteredListener(entered -> bench.touched().does(() -> done(bench.deeds().correct(bench.model().ids(),
                 step().id(), spec.id(), value, reason, entered.value()))));
-        card.add(DoingFaces.words("instruction", "The old value stays in the record, struck through."),
-                DoingFaces.beside(pad));
+        card.add(Texts.words("instruction", "The old value stays in the record, struck through."),
+                Texts.beside(pad));
     }
 
     private void opening(WorkCard card) {
@@ -233,12 +235,5 @@ final class SideFaces {
 
     private static String said(SortedSet<Integer> pieces) {
         return pieces.size() == 1 ? "piece " + pieces.first() : pieces.size() + " pieces";
-    }
-
-    static Div choices(List<Component> choices) {
-        Div list = new Div();
-        list.addClassName("side-choices");
-        list.add(choices);
-        return list;
     }
 }

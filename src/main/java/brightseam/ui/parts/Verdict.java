@@ -1,4 +1,4 @@
-package brightseam.ui.bench;
+package brightseam.ui.parts;
 
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.Refusal;
@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What became of a scan or a touch. */
-sealed interface Verdict {
+public sealed interface Verdict {
 
     /** It counts. */
     record Accepted(String word, String reason) implements Verdict {}
@@ -28,7 +28,7 @@ sealed interface Verdict {
                 "Do it once more. If it comes again, write it on paper and call the administrator.");
     }
 
-    /** In words: the first refusal's word and way out, every reason once. */
+    /** {@code refusals} in words: the first refusal's word and way out, every reason once. */
     static Verdict refused(Wording wording, List<Refusal> refusals) {
         List<Explanation> why = refusals.stream().map(wording::explain).distinct().toList();
         return new Refused(why.getFirst().word(),
