@@ -8,9 +8,9 @@ import java.util.function.ToIntFunction;
  * Vessels that gas passes between: chamber, lock, glove ports, blind cavities; each well mixed, at one pressure.
  *
  * <p>For each vessel V_i dC_i/dt = S_i Cin + L_i Cair + sum_j F_ji C_j - (all that leaves i) C_i, where what comes in
- * and does not pass on to another vessel leaves through the vent. The equations are linear with constant coefficients, so
- * they are solved exactly, by the matrix exponential (scaling and squaring of its Taylor series), however stiff a small
- * cavity makes them.
+ * and does not pass on to another vessel leaves through the vent. The equations are linear with constant coefficients,
+ * so they are solved exactly, by the matrix exponential (scaling and squaring of its Taylor series), however stiff a
+ * small cavity makes them.
  */
 public final class VesselNetwork {
 

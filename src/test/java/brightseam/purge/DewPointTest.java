@@ -73,7 +73,7 @@ class DewPointTest {
     @ParameterizedTest
     @CsvSource({
         "150, 6.106e-6, 1.562e-5", "180, 0.0053975, 0.011239", "210, 0.70202, 1.2335", "240, 27.272, 37.667",
-        "273.15, 611.154, 611.213", "273.16, 611.657, 611.657",
+        "273.15, 611.154, 611.213",
     })
     void pressures_are_the_check_values_of_the_paper(double kelvin, double ice, double water) {
         assertThat(new DewPoint(kelvin - 273.15, Phase.ICE).vapourPascal()).isCloseTo(ice, withPercentage(0.02));
