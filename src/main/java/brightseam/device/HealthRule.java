@@ -7,8 +7,8 @@ import java.time.Duration;
  *
  * @param silentAfterReadings it is silent once this many readings are missing, each {@code every} apart
  * @param frozenAfter it is frozen once it has given the very same value for longer than this: a live meter's noise is
- *     wider than its resolution, so that it does not stand still for so long. Zero: never, for quantities that may stand
- *     still, such as a level
+ *     wider than its resolution, so that it does not stand still for so long. Zero: never, for quantities that may
+ *     stand still, such as a level
  * @param lateAfter a reading is late that comes in this long after it was taken
  * @param clockOffMax how far the device's clock may be from the shop's before that is said
  */

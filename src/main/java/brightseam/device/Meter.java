@@ -5,7 +5,8 @@ import brightseam.kernel.SupplyId;
 import java.time.Duration;
 
 /**
- * A meter as it is installed. Its calibration is a matter of the supply register, where it is a gauge of the same label.
+ * A meter as it is installed. Its calibration is a matter of the supply register, where it is a gauge under the same
+ * label.
  *
  * @param id its label
  * @param station the chamber, lock or room whose gas it looks at

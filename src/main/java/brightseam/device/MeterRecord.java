@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param token when a token for its device was made last, where one was
  * @param typed the last reading that a person typed
  */
-public record MeterRecord(Meter meter, Optional<String> outOfUse, Optional<Moment> token, Optional<TypedReading> typed) {
+public record MeterRecord(
+        Meter meter, Optional<String> outOfUse, Optional<Moment> token, Optional<TypedReading> typed) {
 
     /** A typed reading: what, who and when. */
     public record TypedReading(BigDecimal value, BadgeId by, Moment at) {}

@@ -41,8 +41,8 @@ public final class FeedTokens {
     }
 
     /**
-     * Makes one token for the device behind all meters of {@code commands}; older tokens of those meters end. The answer
-     * is the token, 43 characters, which is nowhere kept.
+     * Makes one token for the device behind all meters of {@code commands}; older tokens of those meters end. The
+     * answer is the token, 43 characters, which is nowhere kept.
      *
      * @throws brightseam.ledger.NotStoredException where the disk failed; nothing was stored then
      */

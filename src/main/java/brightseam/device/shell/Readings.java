@@ -86,7 +86,7 @@ public final class Readings {
                 record.meter().isSimulated());
     }
 
-    /** The meter in use for {@code quantity} at {@code place} of {@code station}; of several the one without trouble. */
+    /** The meter for {@code quantity} at {@code place} of {@code station}; of several in use one without trouble. */
     public Optional<MeterNow> now(StationId station, MeterPlace place, MeterQuantity quantity) {
         List<MeterNow> all = at(station).stream()
                 .filter(one -> one.meter().place() == place && one.meter().quantity() == quantity).toList();
@@ -121,8 +121,9 @@ public final class Readings {
     }
 
     /**
-     * Brings everything taken so far into the database, and closes the past: a reading of an earlier time that comes in
-     * later is kept and flagged late, and evidence leaves it out. The next append to the ledger forces it onto the disk.
+     * Brings everything taken so far into the database, and closes the past: a reading of an earlier time that comes
+     * in later is kept and flagged late, and evidence leaves it out. The next append to the ledger forces it onto the
+     * disk.
      */
     public void settle() {
         live.values().forEach(one -> one.settle(clock.now().elapsedMillis()));
