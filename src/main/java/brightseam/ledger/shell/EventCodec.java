@@ -116,6 +116,7 @@ public final class EventCodec<E> {
         label(labels, PartNumber.class, PartNumber::new);
         label(labels, SupplyId.class, SupplyId::new);
         label(labels, StepId.class, StepId::new);
+        label(labels, SessionId.class, SessionId::new);
         label(labels, BigDecimal.class, BigDecimal::new);
         return JsonMapper.builder()
                 .addModule(labels)

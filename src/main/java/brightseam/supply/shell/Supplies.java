@@ -4,6 +4,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.SupplyId;
 import brightseam.ledger.Outcome;
+import brightseam.ledger.Prepared;
 import brightseam.ledger.Versioned;
 import brightseam.ledger.shell.EventStream;
 import brightseam.ledger.shell.Ledger;
@@ -60,6 +61,12 @@ public final class Supplies {
     /** The day on the shop's wall at {@code now}. */
     public static LocalDate day(Moment now) {
         return LocalDate.ofInstant(now.wall(), ZoneId.systemDefault());
+    }
+
+    /** What {@code command} would store, for a service that joins it with its own part in one append. */
+    public Prepared<Supply> prepare(SupplyCommand command) {
+        LocalDate today = day(command.origin().at());
+        return streams.prepare(command.supply(), supply -> SupplyDecider.decide(supply, command, today));
     }
 
     /**

@@ -1,0 +1,103 @@
+package brightseam.chamber.shell;
+
+import brightseam.chamber.ArgonDemand;
+import brightseam.chamber.ArgonForecast;
+import brightseam.chamber.ArgonLeft;
+import brightseam.chamber.ArgonNeed;
+import brightseam.chamber.ArgonOutlook;
+import brightseam.chamber.ArgonPurity;
+import brightseam.chamber.ArgonRules;
+import brightseam.chamber.ArgonSource;
+import brightseam.chamber.Chamber;
+import brightseam.kernel.Moment;
+import brightseam.kernel.StationId;
+import brightseam.kernel.SupplyId;
+import brightseam.ledger.Versioned;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.springframework.stereotype.Service;
+
+/** What is left of the argon, how long it lasts, and whether a session can be begun with it. */
+@Service
+public final class ArgonWatch {
+
+    /** The share of the flow that counts where nobody has fitted a purge: full mixing. */
+    public static final double FULL_MIXING = 1;
+
+    private final Chambers chambers;
+    private final ArgonStore store;
+
+    /** Watches the sources of {@code store} for {@code chambers}. */
+    public ArgonWatch(Chambers chambers, ArgonStore store) {
+        this.chambers = chambers;
+        this.store = store;
+    }
+
+    /**
+     * What is left for the chamber of {@code station} at {@code now}: connected sources first, in the order in which
+     * they were connected, then what stands by for it. A source of unknown content and one that may not be connected to
+     * it is left out.
+     */
+    public List<ArgonLeft> left(StationId station, Moment now) {
+        Optional<Chamber> chamber = chambers.find(station).map(Versioned::state);
+        return chamber.map(known -> left(known, now)).orElse(List.of());
+    }
+
+    /**
+     * Whether a session can be begun at {@code now} in the chamber of {@code station}.
+     *
+     * @param fit how long it is to be held fit; the usual time where empty
+     * @param lockPasses how often the lock is purged; as usual where empty
+     * @param mixingEfficiency the share of the flow that counts; {@link #FULL_MIXING} where nobody has fitted a purge
+     * @return empty where no such chamber is registered
+     */
+    public Optional<ArgonOutlook> outlook(StationId station, Optional<Duration> fit, Optional<Integer> lockPasses,
+            double mixingEfficiency, Moment now) {
+        return chambers.find(station).map(Versioned::state).map(chamber -> ArgonOutlook.of(chamber, left(chamber, now),
+                need(chamber, fit, lockPasses, mixingEfficiency), now.wall()));
+    }
+
+    /** What a session takes in {@code chamber}; as usual where {@code fit} or {@code lockPasses} is empty. */
+    public ArgonNeed need(
+            Chamber chamber, Optional<Duration> fit, Optional<Integer> lockPasses, double mixingEfficiency) {
+        return ArgonNeed.of(chamber, worst(chamber), fit.orElse(chamber.terms().usual().fit()),
+                lockPasses.orElse(chamber.terms().usual().lockPasses()), mixingEfficiency);
+    }
+
+    /** How the argon goes through {@code demands} on the chamber of {@code station} from {@code now} on. */
+    public ArgonForecast forecast(StationId station, List<ArgonDemand> demands, Moment now) {
+        return ArgonForecast.of(left(station, now), demands, now.wall());
+    }
+
+    private List<ArgonLeft> left(Chamber chamber, Moment now) {
+        List<ArgonLeft> left = new ArrayList<>();
+        for (SupplyId id : chamber.connected()) {
+            store.find(id).map(Versioned::state)
+                    .flatMap(source -> ArgonLeft.of(source, chamber.terms().manifold(), true, now))
+                    .ifPresent(left::add);
+        }
+        standby(chamber, now).flatMap(source -> ArgonLeft.of(source, chamber.terms().manifold(), false, now).stream())
+                .sorted(Comparator.comparing((ArgonLeft one) -> !one.liquid())
+                        .thenComparing(ArgonLeft::usableStandardLitres).thenComparing(ArgonLeft::supply))
+                .forEach(left::add);
+        return left;
+    }
+
+    /** What could be connected at once; dewars come first, because they lose argon while they stand. */
+    private Stream<ArgonSource> standby(Chamber chamber, Moment now) {
+        return store.usable(now).stream()
+                .filter(source -> source.connectedTo().isEmpty())
+                .filter(source -> ArgonRules.connecting(source, chamber, now).isEmpty());
+    }
+
+    /** The worst of the certificates of what is connected. */
+    private ArgonPurity worst(Chamber chamber) {
+        List<ArgonPurity> connected = chamber.connected().stream().map(store::find).flatMap(Optional::stream)
+                .map(found -> found.state().purity()).toList();
+        return ArgonPurity.worst(connected);
+    }
+}
