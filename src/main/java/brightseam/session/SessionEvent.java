@@ -80,32 +80,35 @@ public sealed interface SessionEvent {
         }
     }
 
+    /** What happened at the lock. */
+    sealed interface AtLock extends SessionEvent {}
+
     /** The lock's outer door opened. */
-    record OuterOpened(Origin origin, SessionId session) implements SessionEvent {}
+    record OuterOpened(Origin origin, SessionId session) implements AtLock {}
 
     /** A late thing was laid into the lock from outside. */
-    record PutInLock(Origin origin, SessionId session, Item item) implements SessionEvent {}
+    record PutInLock(Origin origin, SessionId session, Item item) implements AtLock {}
 
     /** A thing was laid into the lock from inside, in the opening numbered {@code pass}. */
-    record PutOut(Origin origin, SessionId session, String label, int pass) implements SessionEvent {}
+    record PutOut(Origin origin, SessionId session, String label, int pass) implements AtLock {}
 
     /** A thing that was laid into the lock from outside was taken out of it again. */
-    record TakenFromLock(Origin origin, SessionId session, String label) implements SessionEvent {}
+    record TakenFromLock(Origin origin, SessionId session, String label) implements AtLock {}
 
     /** A thing that was laid into the lock from inside was taken back inside. */
-    record TakenBackInside(Origin origin, SessionId session, String label, int pass) implements SessionEvent {}
+    record TakenBackInside(Origin origin, SessionId session, String label, int pass) implements AtLock {}
 
     /** A thing left the chamber through the lock. */
-    record PassedOut(Origin origin, SessionId session, String label) implements SessionEvent {}
+    record PassedOut(Origin origin, SessionId session, String label) implements AtLock {}
 
     /** The outer door shut and the lock's purge began. */
-    record OuterShut(Origin origin, SessionId session, LockNeed need) implements SessionEvent {}
+    record OuterShut(Origin origin, SessionId session, LockNeed need) implements AtLock {}
 
     /** The purge of the shut lock began. */
-    record LockPurgeStarted(Origin origin, SessionId session, LockNeed need) implements SessionEvent {}
+    record LockPurgeStarted(Origin origin, SessionId session, LockNeed need) implements AtLock {}
 
     /** The lock was pumped down and filled; {@code number} counts from 1 in this purge. */
-    record LockCycled(Origin origin, SessionId session, int number) implements SessionEvent {}
+    record LockCycled(Origin origin, SessionId session, int number) implements AtLock {}
 
     /**
      * The inner door opened.
@@ -119,7 +122,7 @@ public sealed interface SessionEvent {
      */
     record InnerOpened(Origin origin, SessionId session, int pass, List<String> in, Duration purgedFor, int cycles,
             Optional<BigDecimal> lockOxygenPpm, Optional<BigDecimal> chamberOxygenPpm, Signer signer)
-            implements SessionEvent {
+            implements AtLock {
         /** Copies the list. */
         public InnerOpened {
             in = List.copyOf(in);
@@ -127,10 +130,10 @@ public sealed interface SessionEvent {
     }
 
     /** The inner door shut. */
-    record InnerShut(Origin origin, SessionId session, int pass) implements SessionEvent {}
+    record InnerShut(Origin origin, SessionId session, int pass) implements AtLock {}
 
     /** What an opening did to the chamber became known. */
-    record PassJudged(Origin origin, SessionId session, int pass, LockPass.Effect effect) implements SessionEvent {}
+    record PassJudged(Origin origin, SessionId session, int pass, LockPass.Effect effect) implements AtLock {}
 
     /** The chamber was opened and the session is over. */
     record Ended(Origin origin, SessionId session, List<ArgonUse> argonUsed,

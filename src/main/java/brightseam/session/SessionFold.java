@@ -76,6 +76,15 @@ final class SessionFold {
                 phase = Phase.UNFIT;
                 gas = new Gas(gas.purge(), Optional.empty(), unfit.reasons(), Optional.of(at));
             }
+            case SessionEvent.AtLock atLock -> atLock(atLock);
+            case SessionEvent.Ended ended -> over(Phase.ENDED, ended.argonUsed());
+            case SessionEvent.Abandoned abandoned -> over(Phase.ABANDONED, abandoned.argonUsed());
+        }
+        return closed();
+    }
+
+    private void atLock(SessionEvent.AtLock event) {
+        switch (event) {
             case SessionEvent.OuterOpened ignored -> lock = lock.outerOpen(at);
             case SessionEvent.PutInLock in -> {
                 remove(in.item().label());
@@ -100,10 +109,7 @@ final class SessionFold {
                 pass(shut.pass(), pass -> pass.shut(at));
             }
             case SessionEvent.PassJudged judged -> pass(judged.pass(), pass -> pass.with(judged.effect()));
-            case SessionEvent.Ended ended -> over(Phase.ENDED, ended.argonUsed());
-            case SessionEvent.Abandoned abandoned -> over(Phase.ABANDONED, abandoned.argonUsed());
         }
-        return closed();
     }
 
     private void leftOut(SessionEvent.LeftOutAllowed out) {

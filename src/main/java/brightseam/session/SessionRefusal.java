@@ -167,7 +167,7 @@ public sealed interface SessionRefusal extends Refusal {
 
     /** Nothing is in the chamber. */
     record NothingInside(SessionId session) implements SessionRefusal {
-        @Override public String code() { return "nothing-inside"; }
+        @Override public String code() { return "chamber-empty"; }
     }
 
     /** The cautions were not read. */
