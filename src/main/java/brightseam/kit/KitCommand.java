@@ -38,6 +38,14 @@ public sealed interface KitCommand {
         }
     }
 
+    /** Says what the chamber session needs besides parts and filler, in the place of what was set before. */
+    record SetNeeds(KitId kit, List<SetNeed> needs, Origin origin) implements KitCommand {
+        /** Copies the list; none is a list too. */
+        public SetNeeds {
+            needs = List.copyOf(needs);
+        }
+    }
+
     /** Ends a kit: its session is over, or will not be. */
     record CloseKit(KitId kit, Origin origin) implements KitCommand {}
 }

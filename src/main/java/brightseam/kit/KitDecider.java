@@ -34,6 +34,7 @@ public final class KitDecider {
                             ? List.of()
                             : List.of(new KitEvent.SessionDueChanged(change.origin(), kit.id(), change.sessionDue())));
             case KitCommand.AddLines add -> addLines(kit, add);
+            case KitCommand.SetNeeds set -> setNeeds(kit, set);
             case KitCommand.CloseKit close -> stillOpen(kit).accept(new KitEvent.Closed(close.origin(), kit.id()));
         };
     }
@@ -47,6 +48,16 @@ public final class KitDecider {
                         lines > PartsList.LINES_MAX,
                         () -> new KitRefusal.TooManyLines(kit.id(), lines, PartsList.LINES_MAX))
                 .accept(new KitEvent.LinesAdded(command.origin(), kit.id(), command.lines()));
+    }
+
+    private static Decision<KitEvent> setNeeds(Kit kit, KitCommand.SetNeeds command) {
+        Set<String> seen = new HashSet<>();
+        List<String> twice = command.needs().stream().map(SetNeed::type).filter(type -> !seen.add(type)).distinct()
+                .sorted().toList();
+        return stillOpen(kit)
+                .refuseIf(!twice.isEmpty(), () -> new KitRefusal.NeedTwice(kit.id(), twice))
+                .accept(kit.needs().filter(command.needs()::equals).isPresent() ? List.of()
+                        : List.of(new KitEvent.NeedsSet(command.origin(), kit.id(), command.needs())));
     }
 
     private static List<Integer> taken(Kit kit, List<KitLine> lines) {

@@ -29,6 +29,14 @@ public sealed interface KitEvent {
         }
     }
 
+    /** What its chamber session needs besides parts and filler was set. */
+    record NeedsSet(Origin origin, KitId kit, List<SetNeed> needs) implements KitEvent {
+        /** Copies the list. */
+        public NeedsSet {
+            needs = List.copyOf(needs);
+        }
+    }
+
     /** It was ended. */
     record Closed(Origin origin, KitId kit) implements KitEvent {}
 }

@@ -18,6 +18,7 @@ public sealed interface KitRefusal extends Refusal {
             case KitClosed ignored -> "kit-closed";
             case LineNumbersTaken ignored -> "kit-line-numbers-taken";
             case TooManyLines ignored -> "kit-too-many-lines";
+            case NeedTwice ignored -> "kit-need-twice";
         };
     }
 
@@ -35,6 +36,14 @@ public sealed interface KitRefusal extends Refusal {
         /** Copies the list. */
         public LineNumbersTaken {
             lineNumbers = List.copyOf(lineNumbers);
+        }
+    }
+
+    /** These types are named twice among what the session needs. */
+    record NeedTwice(KitId kit, List<String> types) implements KitRefusal {
+        /** Copies the list. */
+        public NeedTwice {
+            types = List.copyOf(types);
         }
     }
 

@@ -47,6 +47,24 @@ class KitDeciderTest {
     }
 
     @Test
+    void what_the_session_needs_is_set_as_a_whole_and_names_each_type_once() {
+        SetNeed gloves = new SetNeed("white-cotton", "White cotton gloves", 2);
+        SetNeed tray = new SetNeed("stainless-lock-tray", "Tray", 1);
+        KitEvent set = new KitEvent.NeedsSet(ORIGIN, KIT, List.of(gloves, tray));
+        accepts(List.of(OPENED), needs(gloves, tray), set);
+        accepts(List.of(OPENED, set), needs(gloves, tray));
+        accepts(List.of(OPENED, set), needs(), new KitEvent.NeedsSet(ORIGIN, KIT, List.of()));
+        refuses(List.of(OPENED), needs(gloves, tray, gloves), new KitRefusal.NeedTwice(KIT, List.of("white-cotton")));
+        refuses(List.of(OPENED, CLOSED), needs(tray), new KitRefusal.KitClosed(KIT));
+        assertEquals(Optional.empty(), fold(List.of(OPENED)).orElseThrow().needs());
+        assertEquals(Optional.of(List.of(gloves, tray)), fold(List.of(OPENED, set)).orElseThrow().needs());
+    }
+
+    private static KitCommand needs(SetNeed... needs) {
+        return new KitCommand.SetNeeds(KIT, List.of(needs), ORIGIN);
+    }
+
+    @Test
     void a_kit_has_at_most_as_many_lines_as_a_parts_list() {
         KitEvent full = added(IntStream.rangeClosed(1, PartsList.LINES_MAX).toArray());
         refuses(List.of(OPENED, full), add(900), new KitRefusal.TooManyLines(KIT, 201, 200));

@@ -4,30 +4,32 @@ import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kit.Kit;
 import brightseam.kit.KitLine;
+import brightseam.kit.SetNeed;
 import brightseam.ledger.shell.StateRows;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** The tables {@code kit_row} and {@code kit_line_row}. Lines are only ever added. */
+/** The tables {@code kit_row}, {@code kit_line_row} and {@code kit_need_row}. Lines are only ever added. */
 final class KitRows implements StateRows<Kit> {
 
     private static final String SELECT = """
-            select kit_id, title, session_due, closed
+            select kit_id, title, session_due, needs_set, closed
             from kit_row
             """;
 
     private static final String INSERT = """
-            insert into kit_row (kit_id, title, session_due, closed)
-            values (:kit, :title, :due, :closed)
+            insert into kit_row (kit_id, title, session_due, needs_set, closed)
+            values (:kit, :title, :due, :needs, :closed)
             """;
 
     private static final String UPDATE = """
             update kit_row
-            set title = :title, session_due = :due, closed = :closed
+            set title = :title, session_due = :due, needs_set = :needs, closed = :closed
             where kit_id = :kit
             """;
 
@@ -39,7 +41,7 @@ final class KitRows implements StateRows<Kit> {
 
     @Override
     public List<String> tables() {
-        return List.of("kit_row", "kit_line_row");
+        return List.of("kit_row", "kit_line_row", "kit_need_row");
     }
 
     @Override
@@ -48,14 +50,14 @@ final class KitRows implements StateRows<Kit> {
                 .param("kit", identity)
                 .query(KitRows::kitWithoutLines)
                 .optional()
-                .map(this::withLines);
+                .map(this::whole);
     }
 
     List<Kit> open() {
         List<Kit> kits = jdbc.sql(SELECT + "where not closed order by kit_id")
                 .query(KitRows::kitWithoutLines)
                 .list();
-        return kits.stream().map(this::withLines).toList();
+        return kits.stream().map(this::whole).toList();
     }
 
     @Override
@@ -64,10 +66,29 @@ final class KitRows implements StateRows<Kit> {
                 .param("kit", after.id().value())
                 .param("title", after.title())
                 .param("due", after.sessionDue().map(Instant::toString).orElse(null))
+                .param("needs", after.needs().isPresent())
                 .param("closed", after.closed())
                 .update();
         List<KitLine> known = before.map(Kit::lines).orElse(List.of());
         after.lines().stream().filter(line -> !known.contains(line)).forEach(line -> add(after.id(), line));
+        if (!before.map(Kit::needs).equals(Optional.of(after.needs()))) {
+            jdbc.sql("delete from kit_need_row where kit_id = :kit").param("kit", after.id().value()).update();
+            List<SetNeed> needs = after.needs().orElse(List.of());
+            IntStream.range(0, needs.size()).forEach(i -> add(after.id(), i + 1, needs.get(i)));
+        }
+    }
+
+    private void add(KitId kit, int number, SetNeed need) {
+        jdbc.sql("""
+                        insert into kit_need_row (kit_id, need_number, type, title, need_count)
+                        values (:kit, :number, :type, :title, :count)
+                        """)
+                .param("kit", kit.value())
+                .param("number", number)
+                .param("type", need.type())
+                .param("title", need.title())
+                .param("count", need.count())
+                .update();
     }
 
     private void add(KitId kit, KitLine line) {
@@ -87,7 +108,7 @@ final class KitRows implements StateRows<Kit> {
                 .update();
     }
 
-    private Kit withLines(Kit kit) {
+    private Kit whole(Kit kit) {
         List<KitLine> lines = jdbc.sql("""
                         select line_number, part_number, description, drawing_revision, quantity_count,
                                procedure_id, heat_id
@@ -98,7 +119,16 @@ final class KitRows implements StateRows<Kit> {
                 .param("kit", kit.id().value())
                 .query(KitRows::line)
                 .list();
-        return new Kit(kit.id(), kit.title(), kit.sessionDue(), lines, kit.closed());
+        return new Kit(kit.id(), kit.title(), kit.sessionDue(), lines, kit.needs().map(any -> needs(kit.id())),
+                kit.closed());
+    }
+
+    private List<SetNeed> needs(KitId kit) {
+        return jdbc.sql("select type, title, need_count from kit_need_row where kit_id = :kit order by need_number")
+                .param("kit", kit.value())
+                .query((row, number) -> new SetNeed(
+                        row.getString("type"), row.getString("title"), row.getInt("need_count")))
+                .list();
     }
 
     private static Kit kitWithoutLines(ResultSet row, int number) throws SQLException {
@@ -107,6 +137,7 @@ final class KitRows implements StateRows<Kit> {
                 row.getString("title"),
                 Optional.ofNullable(row.getString("session_due")).map(Instant::parse),
                 List.of(),
+                row.getBoolean("needs_set") ? Optional.of(List.of()) : Optional.empty(),
                 row.getBoolean("closed"));
     }
 

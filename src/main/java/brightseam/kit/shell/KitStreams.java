@@ -13,6 +13,7 @@ final class KitStreams {
             "kit-opened.1", KitEvent.Opened.class,
             "kit-session-due-changed.1", KitEvent.SessionDueChanged.class,
             "kit-lines-added.1", KitEvent.LinesAdded.class,
+            "kit-needs-set.1", KitEvent.NeedsSet.class,
             "kit-closed.1", KitEvent.Closed.class);
 
     static final StreamKind<Kit, KitEvent> KIND = new StreamKind<>("kit", new EventCodec<>(TYPES), Kit::evolve);

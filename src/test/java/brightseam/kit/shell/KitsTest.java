@@ -9,6 +9,7 @@ import brightseam.kernel.KitId;
 import brightseam.kit.KitCommand;
 import brightseam.kit.KitEvent;
 import brightseam.kit.KitLine;
+import brightseam.kit.SetNeed;
 import brightseam.ledger.Outcome;
 import brightseam.ledger.shell.ApprovedEvents;
 import brightseam.ledger.shell.FreshDatabase;
@@ -30,6 +31,8 @@ class KitsTest {
             1, "LF-100-01", "Leg, upper tube", "B", 4, "TUBE", Optional.of(new HeatId("H-9T3381")));
     private static final KitLine LUG =
             new KitLine(2, "LF-110-03", "Release bail lug", "-", 2, "FITTING", Optional.empty());
+    private static final SetNeed GLOVES = new SetNeed("white-cotton", "White cotton gloves", 2);
+    private static final SetNeed TRAY = new SetNeed("stainless-lock-tray", "Tray", 1);
 
     private final JdbcClient jdbc = FreshDatabase.migrated();
     private final Projection projection = Kits.kitProjection(jdbc);
@@ -43,6 +46,9 @@ class KitsTest {
         done(new KitCommand.AddLines(FRAME, List.of(LEG), ORIGIN));
         done(new KitCommand.OpenKit(SPARES, "Spare lugs", Optional.empty(), ORIGIN));
         done(new KitCommand.ChangeSessionDue(SPARES, DUE, ORIGIN));
+        done(new KitCommand.SetNeeds(FRAME, List.of(GLOVES, TRAY), ORIGIN));
+        done(new KitCommand.SetNeeds(FRAME, List.of(TRAY), ORIGIN));
+        done(new KitCommand.SetNeeds(SPARES, List.of(), ORIGIN));
         assertEquals(
                 List.of(
                         kits.find(FRAME).orElseThrow().state(),
@@ -63,6 +69,8 @@ class KitsTest {
                 new KitEvent.SessionDueChanged(ORIGIN, SPARES, DUE),
                 new KitEvent.SessionDueChanged(ORIGIN, SPARES, Optional.empty()),
                 new KitEvent.LinesAdded(ORIGIN, FRAME, List.of(LEG, LUG)),
+                new KitEvent.NeedsSet(ORIGIN, FRAME, List.of(GLOVES, TRAY)),
+                new KitEvent.NeedsSet(ORIGIN, SPARES, List.of()),
                 new KitEvent.Closed(ORIGIN, FRAME)));
     }
 

@@ -24,7 +24,7 @@ class SharedTablesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"stations", "units", "gloves", "supplies", "cautions", "kept-away",
-        "chamber-materials"})
+        "chamber-materials", "session-needs"})
     void every_row_cites_sources_of_its_own_table_and_every_source_is_cited(String table) throws FaultyText {
         JsonNode root = YamlReader.read(SharedFile.text(table + ".yaml")).root();
         List<String> listed = root.path("sources").valueStream().map(source -> source.path("key").asString()).toList();
@@ -38,7 +38,7 @@ class SharedTablesTest {
     @ParameterizedTest
     @ValueSource(strings = {
         "procedure", "source", "stations", "units", "gloves", "supplies", "cautions", "kept-away", "line",
-        "chamber-materials"})
+        "chamber-materials", "session-needs"})
     void every_schema_is_one_by_the_draft_it_names(String name) {
         String schema = SharedFile.text("schemas/" + name + ".schema.json");
         String draft = SpecificationVersion.DRAFT_2020_12.getDialectId();
