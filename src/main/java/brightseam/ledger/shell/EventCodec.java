@@ -117,6 +117,7 @@ public final class EventCodec<E> {
         label(labels, SupplyId.class, SupplyId::new);
         label(labels, StepId.class, StepId::new);
         label(labels, SessionId.class, SessionId::new);
+        label(labels, JointId.class, JointId::parse);
         label(labels, BigDecimal.class, BigDecimal::new);
         return JsonMapper.builder()
                 .addModule(labels)
