@@ -70,6 +70,7 @@ final class Hands {
             case NextAction.Holding holding -> Optional.of(holding.step());
             case NextAction.Sign sign -> Optional.of(sign.step());
             case NextAction.AwaitStamp await -> Optional.of(await.step());
+            case NextAction.AwaitSession await -> Optional.of(await.step());
             case NextAction.AwaitDisposition await -> Optional.empty();
             case NextAction.Ended ended -> Optional.empty();
         };
@@ -109,6 +110,8 @@ final class Hands {
                 load.forEach(card -> Crew.done(inspections.stamp(crew.actor(INSPECTOR), card.id(),
                         await.step().id(), crew.signer(INSPECTOR), "")));
             }
+            case NextAction.AwaitSession await ->
+                throw new IllegalStateException(ids(load) + " go on in a chamber session: " + await.step().id());
             case NextAction.AwaitDisposition await ->
                 throw new IllegalStateException(ids(load) + " in quarantine: " + await.open());
             case NextAction.Ended ended -> throw new IllegalStateException(ids(load) + " ended: " + ended.phase());

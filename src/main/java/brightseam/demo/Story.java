@@ -134,6 +134,7 @@ public final class Story {
             case NextAction.Holding holding -> Optional.empty();
             case NextAction.Sign sign -> Optional.empty();
             case NextAction.AwaitStamp await -> Optional.empty();
+            case NextAction.AwaitSession await -> Optional.empty();
             case NextAction.AwaitDisposition await -> Optional.empty();
             case NextAction.Ended ended -> Optional.empty();
         };

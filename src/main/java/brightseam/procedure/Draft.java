@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A procedure as its file says it: well-formed, every part of the right type, but not yet found to make sense.
@@ -89,24 +90,19 @@ public record Draft(
 
     /** A step as written; lists that are left out are empty, and without a mix anything lies together. */
     public record StepDraft(
-            String id,
-            int number,
-            String title,
-            StepKind kind,
-            String station,
-            String instruction,
+            String id, int number, String title, StepKind kind,
+            String station, String instruction,
             List<String> cautions,
             List<BinClass> bins,
             Optional<String> gloves,
             List<String> needs,
             List<UseDraft> uses,
-            Optional<HoldDraft> hold,
-            Optional<Gap> gap,
+            Optional<HoldDraft> hold, Optional<Gap> gap,
             List<ReadingDraft> readings,
             SignedBy signedBy,
             List<String> reworkTo,
             List<String> sources,
-            Optional<Mix> mix) {
+            Optional<Mix> mix, Optional<Boolean> inSession) {
 
         /** Takes a list that is left out as empty. */
         public StepDraft {
@@ -122,10 +118,15 @@ public record Draft(
         private Step toStep() {
             return new Step(
                     new StepId(id), number, title.strip(), kind, station, instruction.strip(), cautions,
-                    EnumSet.copyOf(bins), gloves, needs,
+                    bins.isEmpty() ? Set.of() : EnumSet.copyOf(bins), gloves, needs,
                     uses.stream().map(UseDraft::toUse).toList(), hold.map(HoldDraft::toHold), gap,
                     readings.stream().map(ReadingDraft::toReading).toList(), signedBy,
-                    reworkTo.stream().map(StepId::new).toList(), sources, mix.orElse(Mix.ANY));
+                    reworkTo.stream().map(StepId::new).toList(), sources, mix.orElse(Mix.ANY),
+                    isInSession());
+        }
+
+        boolean isInSession() {
+            return inSession.orElse(false);
         }
     }
 

@@ -26,6 +26,12 @@ public final class ProcedureRules {
             Rule.eachStep("a-short-gap-leaves-no-time-to-read", HoldRules::aShortGapLeavesNoTimeToRead),
             Rule.eachStep("a-mix-needs-a-basket", RouteRules::aMixNeedsABasket),
 
+            Rule.eachStep("only-lock-and-chamber-are-in-session", SessionRules::onlyLockAndChamberAreInSession),
+            Rule.eachStep("welding-is-done-in-a-session", SessionRules::weldingIsDoneInASession),
+            Rule.eachStep("a-session-begins-with-the-pass-in", SessionRules::aSessionBeginsWithThePassIn),
+            Rule.eachStep("a-session-keeps-its-own-record", SessionRules::aSessionKeepsItsOwnRecord),
+            Rule.eachStep("bins-are-named-up-to-the-session", SessionRules::binsAreNamedUpToTheSession),
+
             Rule.whole("the-window-names-steps", WindowRules::theWindowNamesSteps),
             Rule.whole("the-window-opens-before-it-closes", WindowRules::theWindowOpensBeforeItCloses),
             Rule.whole("pass-in-lies-inside-the-window", WindowRules::passInLiesInsideTheWindow),

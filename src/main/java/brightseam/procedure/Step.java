@@ -26,6 +26,7 @@ import java.util.Set;
  * @param reworkTo steps that a rework found here may return to
  * @param sources keys of the procedure's sources for the values of this step
  * @param mix what may lie together in one basket meanwhile
+ * @param inSession whether it is done in a chamber session, which keeps the record of it, and never at the bench
  */
 public record Step(
         StepId id,
@@ -45,7 +46,8 @@ public record Step(
         SignedBy signedBy,
         List<StepId> reworkTo,
         List<String> sources,
-        Mix mix) {
+        Mix mix,
+        boolean inSession) {
 
     /** Copies the collections. */
     public Step {

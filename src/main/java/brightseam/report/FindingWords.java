@@ -30,7 +30,8 @@ public final class FindingWords {
             case HOLD_OVERRUN, GAP_EXCEEDED -> "Allowed: " + DURATION.matcher(text).replaceAll(found ->
                     Words.duration(Duration.parse(found.group())));
             case READING_OUT_OF_LIMITS -> reading(text, step, vocabulary);
-            case HOLD_CUT_SHORT, INSPECTION_REJECTED, REPORTED, SUSPECT -> text;
+            case HOLD_CUT_SHORT, INSPECTION_REJECTED, REPORTED, SUSPECT, JOINT_EXCURSION, JOINT_UNPROVEN,
+                    JOINT_REJECTED -> text;
         };
     }
 

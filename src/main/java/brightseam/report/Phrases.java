@@ -103,6 +103,9 @@ public final class Phrases {
     /** What sort of nonconformance. */
     public static String cause(Cause cause) {
         return switch (cause) {
+            case JOINT_EXCURSION -> "oxygen over its limit at a joint";
+            case JOINT_UNPROVEN -> "joint without proof";
+            case JOINT_REJECTED -> "joint rejected";
             case HOLD_OVERRUN -> "hold over its maximum";
             case HOLD_CUT_SHORT -> "hold cut short";
             case GAP_EXCEEDED -> "next step begun too late";
@@ -139,6 +142,7 @@ public final class Phrases {
             case TOUCHED -> "ended: touched";
             case RETURNED -> "ended: returned to an earlier step";
             case PASSED_IN -> "ended: passed into the chamber";
+            case WELDED -> "ended: welded";
             case TRAVELLER_ENDED -> "ended with the traveller";
         };
     }

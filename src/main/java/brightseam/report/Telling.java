@@ -74,6 +74,11 @@ final class Telling {
             }
             case PiecesScrapped e -> trouble.scrapped(e);
             case PassedIn e -> { }
+            case EnteredChamber e -> { }
+            case LockPassed e -> { }
+            case ArcBegun e -> { }
+            case JointWelded e -> { }
+            case JointJudged e -> { }
             case Closed e -> { }
             case AttemptRefused e -> trouble.refused(e);
         }

@@ -89,6 +89,11 @@ public final class Touches {
             case WindowEnded e -> List.of();
             case Dispositioned e -> List.of();
             case PassedIn e -> List.of();
+            case EnteredChamber e -> with(new TouchChange.LeftBin(e.at().wall()), handled(e.origin()));
+            case LockPassed e -> List.of();
+            case ArcBegun e -> List.of();
+            case JointWelded e -> List.of();
+            case JointJudged e -> handled(e.origin(), e.step());
             case AttemptRefused e -> List.of();
         };
     }

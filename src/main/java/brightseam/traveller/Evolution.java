@@ -35,6 +35,7 @@ final class Evolution {
     private List<Nonconformance> nonconformances;
     private Phase phase;
     private Optional<StepId> passedInBy;
+    private List<ArcRun> arcs;
     private boolean glovesSpent;
 
     private Evolution(Traveller from, TravellerId id) {
@@ -54,6 +55,7 @@ final class Evolution {
         this.nonconformances = new ArrayList<>(from.nonconformances());
         this.phase = from.phase();
         this.passedInBy = from.passedInBy();
+        this.arcs = from.arcs();
         this.glovesSpent = from.glovesSpent();
     }
 
@@ -73,7 +75,7 @@ final class Evolution {
     private static Traveller released(Released e) {
         return new Traveller(e.traveller(), Optional.empty(), e.kit(), e.part(), List.copyOf(e.pieces()), e.heat(),
                 e.procedure(), List.copyOf(e.route()), e.at(), Map.of(), List.of(), Optional.empty(),
-                new Window.NotOpen(), List.of(), Phase.ACTIVE, Optional.empty(), false);
+                new Window.NotOpen(), List.of(), Phase.ACTIVE, Optional.empty(), List.of(), false);
     }
 
     private static Traveller setApart(SetApart e) {
@@ -84,6 +86,7 @@ final class Evolution {
         child.nonconformances = before.nonconformances().stream()
                 .map(nc -> nc.withPieces(nc.pieces().stream().filter(e.pieces()::contains).toList()))
                 .toList();
+        child.keepArcs();
         return child.done();
     }
 
@@ -117,6 +120,12 @@ final class Evolution {
             case ReturnedToStep e -> returned(e);
             case PiecesScrapped e -> scrap(e.pieces());
             case PassedIn e -> passIn();
+            case EnteredChamber e -> placement = Optional.empty();
+            case LockPassed e -> { }
+            case ArcBegun e -> begin(e);
+            case JointWelded e -> arcs = arcs.stream().map(arc -> arc.is(e.joint().joint(), e.joint().run())
+                    ? arc.ended(e.joint().stoppedAt()) : arc).toList();
+            case JointJudged e -> { }
             case Closed e -> phase = Phase.CLOSED;
             case AttemptRefused e -> { }
         }
@@ -136,9 +145,18 @@ final class Evolution {
 
     private void place(Placement where, Moment at) {
         placement = Optional.of(where);
-        if (window instanceof Window.Open open) {
+        if (window instanceof Window.Open open && phase != Phase.PASSED_IN) {
             window = open.handled(where.handling(), at);
         }
+    }
+
+    private void begin(ArcBegun e) {
+        List<Integer> named = e.arc().parts().stream().filter(part -> part.traveller().equals(id))
+                .flatMap(part -> part.pieces().stream()).toList();
+        List<ArcRun> more = new ArrayList<>(arcs);
+        more.add(new ArcRun(e.arc().joint(), e.arc().session(), e.arc().run(), e.pass(),
+                named.isEmpty() ? pieces : named, e.arc().welder(), e.at(), Optional.empty()));
+        arcs = List.copyOf(more);
     }
 
     /** The step just signed is the one that passed the pieces in. */
@@ -164,6 +182,12 @@ final class Evolution {
         pieces = pieces.stream().filter(piece -> !e.pieces().contains(piece)).toList();
         nonconformances.replaceAll(nc -> nc.isOpen()
                 ? nc.withPieces(nc.pieces().stream().filter(pieces::contains).toList()) : nc);
+        keepArcs();
+    }
+
+    /** A joint goes with its pieces. */
+    private void keepArcs() {
+        arcs = arcs.stream().filter(arc -> arc.pieces().stream().anyMatch(pieces::contains)).toList();
     }
 
     private void scrap(List<Integer> gone) {
@@ -189,6 +213,6 @@ final class Evolution {
     private Traveller done() {
         return new Traveller(id, parent, kit, part, pieces, heat, procedure, route, releasedAt,
                 Collections.unmodifiableMap(runs), Collections.unmodifiableList(superseded), placement, window,
-                List.copyOf(nonconformances), phase, passedInBy, glovesSpent);
+                List.copyOf(nonconformances), phase, passedInBy, arcs, glovesSpent);
     }
 }

@@ -79,7 +79,20 @@ public final class Guide {
             return new NextAction.AwaitDisposition(traveller.openNonconformances());
         }
         Step step = procedure.step(traveller.currentStep().orElseThrow());
+        if (step.inSession()) {
+            return toTheSession(step);
+        }
         return step.isInspectionPoint() ? toInspect(step) : toFinish(step, gap);
+    }
+
+    /** At the bench pieces are made ready for the lock, and that is all. */
+    private NextAction toTheSession(Step step) {
+        boolean before = step.kind() == StepKind.PASS_IN && traveller.run(step.id()).isEmpty();
+        if (before && unfit(step)) {
+            return putInto(step, Optional.empty());
+        }
+        return mustCloseBefore(step).filter(close -> before)
+                .orElseGet(() -> new NextAction.AwaitSession(step));
     }
 
     /**

@@ -121,7 +121,8 @@ public final class LoadLimits {
                 first.hold().map(held -> new Hold(minimum(steps), maximum(steps))), gap(steps),
                 IntStream.range(0, first.readings().size()).mapToObj(i -> reading(specs(steps, i))).toList(),
                 first.signedBy(), first.reworkTo(), all(steps, Step::sources),
-                steps.stream().map(Step::mix).max(Comparator.naturalOrder()).orElse(Mix.ANY));
+                steps.stream().map(Step::mix).max(Comparator.naturalOrder()).orElse(Mix.ANY),
+                first.inSession());
     }
 
     private static Duration minimum(List<Step> steps) {

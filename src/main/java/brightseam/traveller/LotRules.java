@@ -22,6 +22,8 @@ final class LotRules {
         return Rules.check()
                 .refuseIf(c.child().equals(traveller.id()), () -> new TravellerRefusal.AlreadyReleased(c.child()))
                 .refuseFor(holding.map(run -> new TravellerRefusal.HoldStillRunning(run.step())))
+                .refuseFor(traveller.burning().map(arc ->
+                        new TravellerRefusal.ArcStillBurning(arc.joint(), arc.begunAt())))
                 .refuseIf(!known, () -> new TravellerRefusal.NoSuchPieces(c.pieces(), traveller.pieces()))
                 .refuseIf(known && c.pieces().stream().distinct().count() == traveller.pieces().size(),
                         () -> new TravellerRefusal.NothingWouldRemain(c.pieces()))

@@ -35,6 +35,9 @@ public sealed interface NextAction {
     /** An inspector's stamp is due. */
     record AwaitStamp(Step step) implements NextAction {}
 
+    /** {@code step} is done in a chamber session, which is begun, carried on and signed there. */
+    record AwaitSession(Step step) implements NextAction {}
+
     /** Open nonconformances wait for a disposition. */
     record AwaitDisposition(List<Nonconformance> open) implements NextAction {}
 
@@ -52,6 +55,7 @@ public sealed interface NextAction {
             case Holding at -> Optional.of(at.step());
             case Sign at -> Optional.of(at.step());
             case AwaitStamp at -> Optional.of(at.step());
+            case AwaitSession at -> Optional.of(at.step());
             case AwaitDisposition open -> Optional.empty();
             case Ended ended -> Optional.empty();
         };

@@ -43,7 +43,18 @@ public record Nonconformance(
         /** A person reported it. */
         REPORTED,
         /** Something that touched the pieces proved bad later, or may have been. */
-        SUSPECT
+        SUSPECT,
+        /** The oxygen was above its limit while a joint was hot. */
+        JOINT_EXCURSION,
+        /** Nobody can say what the oxygen was while a joint was hot. */
+        JOINT_UNPROVEN,
+        /** An inspector rejected a joint. */
+        JOINT_REJECTED;
+
+        /** Whether it is about a joint, which can be welded again. */
+        public boolean isAboutAJoint() {
+            return this == JOINT_EXCURSION || this == JOINT_UNPROVEN || this == JOINT_REJECTED;
+        }
     }
 
     /** A disposition as decided. */

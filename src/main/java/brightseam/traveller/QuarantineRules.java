@@ -5,6 +5,8 @@ import brightseam.kernel.Rules;
 import brightseam.kernel.StepId;
 import brightseam.people.Role;
 import brightseam.procedure.Procedure;
+import brightseam.procedure.Step;
+import brightseam.procedure.StepKind;
 import brightseam.traveller.TravellerCommand.Decide;
 import brightseam.traveller.TravellerCommand.MarkSuspect;
 import brightseam.traveller.TravellerCommand.ReportNonconformance;
@@ -30,6 +32,12 @@ final class QuarantineRules {
         this.traveller = traveller;
         this.procedure = procedure;
         this.course = new Course(traveller, procedure);
+    }
+
+    /** That open nonconformances stop {@code traveller}. */
+    static TravellerRefusal stopped(Traveller traveller) {
+        return new TravellerRefusal.InQuarantine(traveller.id(),
+                traveller.openNonconformances().stream().map(Nonconformance::number).toList());
     }
 
     Decision<TravellerEvent> touch(ReportTouch c) {
@@ -93,11 +101,24 @@ final class QuarantineRules {
 
     /** Steps that a rework of {@code nc} may return to, out of those that the procedure names: begun, or at hand. */
     List<StepId> returns(Nonconformance nc) {
-        Stream<StepId> again = nc.cause() == Nonconformance.Cause.HOLD_CUT_SHORT ? Stream.of(nc.step()) : Stream.of();
+        Stream<StepId> again = switch (nc.cause()) {
+            case HOLD_CUT_SHORT -> Stream.of(nc.step());
+            case JOINT_EXCURSION, JOINT_UNPROVEN, JOINT_REJECTED ->
+                ChamberRules.inSession(procedure, StepKind.WELD).map(Step::id).stream();
+            case HOLD_OVERRUN, GAP_EXCEEDED, READING_OUT_OF_LIMITS, INSPECTION_REJECTED, REPORTED, SUSPECT ->
+                Stream.of();
+        };
         return Stream.concat(procedure.step(nc.step()).reworkTo().stream(), again).distinct()
                 .filter(step -> traveller.runs().containsKey(step)
                         || traveller.currentStep().filter(step::equals).isPresent())
+                .filter(this::mayRepeat)
                 .toList();
+    }
+
+    /** Once the clean window is over nothing is welded again before it has been cleaned again. */
+    private boolean mayRepeat(StepId id) {
+        Step step = procedure.step(id);
+        return step.kind() != StepKind.WELD || !step.inSession() || traveller.window() instanceof Window.Open;
     }
 
     private static boolean waives(Nonconformance nc, Decide c) {

@@ -40,6 +40,9 @@ final class SignRules {
         if (second.isPresent()) {
             return Decision.refused(List.of(second.get()));
         }
+        if (step.inSession()) {
+            return Decision.refused(List.of(new TravellerRefusal.ContinuesInSession(step.id())));
+        }
         Role role = step.signedBy() == SignedBy.LEAD ? Role.LEAD : Role.FABRICATOR;
         return Rules.check()
                 .refuseAll(unfinished(step))
@@ -112,7 +115,7 @@ final class SignRules {
     }
 
     /** What a step's signature or stamp brings about: the clean window opens or ends, the lock, the end. */
-    private List<TravellerEvent> following(Step step, Origin origin) {
+    List<TravellerEvent> following(Step step, Origin origin) {
         List<TravellerEvent> events = new ArrayList<>();
         if (procedure.window().openedBy().equals(step.id())) {
             events.add(new TravellerEvent.WindowOpened(origin, procedure.window().limits()));
@@ -121,7 +124,8 @@ final class SignRules {
             events.add(new TravellerEvent.PassedIn(origin));
         }
         if (procedure.window().closedBy().equals(step.id()) && traveller.window() instanceof Window.Open) {
-            events.add(new TravellerEvent.WindowEnded(origin, WindowEnd.PASSED_IN));
+            events.add(new TravellerEvent.WindowEnded(origin,
+                    step.kind() == StepKind.WELD ? WindowEnd.WELDED : WindowEnd.PASSED_IN));
         }
         if (isLast(step)) {
             events.add(new TravellerEvent.Closed(origin));
@@ -129,7 +133,7 @@ final class SignRules {
         return events;
     }
 
-    private List<TravellerRefusal> unfinished(Step step) {
+    List<TravellerRefusal> unfinished(Step step) {
         List<TravellerRefusal> refusals = new ArrayList<>();
         outOfTurn(step).ifPresent(refusals::add);
         if (traveller.isInQuarantine()) {
@@ -226,8 +230,7 @@ final class SignRules {
     }
 
     private TravellerRefusal quarantine() {
-        return new TravellerRefusal.InQuarantine(traveller.id(),
-                traveller.openNonconformances().stream().map(Nonconformance::number).toList());
+        return QuarantineRules.stopped(traveller);
     }
 
     private static Decision<TravellerEvent> unknown(StepId step) {

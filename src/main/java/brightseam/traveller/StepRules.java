@@ -41,6 +41,9 @@ final class StepRules {
         if (second.isPresent()) {
             return Decision.refused(List.of(second.get()));
         }
+        if (step.inSession()) {
+            return Decision.refused(List.of(new TravellerRefusal.ContinuesInSession(step.id())));
+        }
         return Rules.check()
                 .refuseFor(outOfTurn(step))
                 .refuseIf(traveller.isInQuarantine() && !course.makesSafe(step.id()), this::quarantine)
@@ -51,13 +54,13 @@ final class StepRules {
                         () -> new TravellerRefusal.CautionsNotRead(step.id()))
                 .refuseIf(step.gloves().isPresent() && !c.glovesOn(),
                         () -> new TravellerRefusal.GlovesNotOn(step.id(), step.gloves().orElseThrow()))
-                .refuseAll(notScanned(step, c))
+                .refuseAll(notScanned(step, c.touching()))
                 .refuseAll(c.objections())
                 .acceptWith(() -> started(step, c));
     }
 
-    private List<TravellerRefusal> notScanned(Step step, StartStep c) {
-        return Uses.missing(Uses.asked(traveller, procedure, step), c.touching()).stream()
+    List<TravellerRefusal> notScanned(Step step, List<Contact> touching) {
+        return Uses.missing(Uses.asked(traveller, procedure, step), touching).stream()
                 .<TravellerRefusal>map(use -> new TravellerRefusal.ContactNotScanned(step.id(), use.kind(), use.type()))
                 .toList();
     }
@@ -143,7 +146,7 @@ final class StepRules {
                 : Optional.empty();
     }
 
-    private Optional<TravellerRefusal> outOfTurn(Step step) {
+    Optional<TravellerRefusal> outOfTurn(Step step) {
         Optional<StepRun> run = traveller.run(step.id());
         if (run.isPresent()) {
             return Optional.of(new TravellerRefusal.AlreadyStarted(
@@ -176,8 +179,7 @@ final class StepRules {
     }
 
     private TravellerRefusal quarantine() {
-        return new TravellerRefusal.InQuarantine(traveller.id(),
-                traveller.openNonconformances().stream().map(Nonconformance::number).toList());
+        return QuarantineRules.stopped(traveller);
     }
 
     private static Decision<TravellerEvent> notStarted(StepId step) {

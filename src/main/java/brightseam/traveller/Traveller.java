@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param nonconformances all of them, by number
  * @param phase where it is in its life
  * @param passedInBy the step that passed the pieces in, while that counts
+ * @param arcs runs of the joints that pieces of the lot are part of, oldest first
  * @param glovesSpent whether the gloves touched something else and no new ones were scanned since
  */
 public record Traveller(
@@ -49,6 +50,7 @@ public record Traveller(
         List<Nonconformance> nonconformances,
         Phase phase,
         Optional<StepId> passedInBy,
+        List<ArcRun> arcs,
         boolean glovesSpent) {
 
     /** The state that {@code events} make; empty where there are none. */
@@ -108,6 +110,11 @@ public record Traveller(
     public int pass(StepId step) {
         return run(step).map(StepRun::pass)
                 .orElseGet(() -> 1 + (int) superseded.stream().filter(run -> run.step().equals(step)).count());
+    }
+
+    /** The run of a joint that burns now, as far as anybody has said. */
+    public Optional<ArcRun> burning() {
+        return arcs.stream().filter(ArcRun::isBurning).findFirst();
     }
 
     int nextNonconformance() {

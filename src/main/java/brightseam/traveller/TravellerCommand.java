@@ -5,6 +5,7 @@ import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Origin;
 import brightseam.kernel.Refusal;
+import brightseam.kernel.SessionId;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
@@ -115,6 +116,36 @@ public sealed interface TravellerCommand {
      */
     record TakeOut(Origin origin, TravellerId child, List<Integer> pieces, String reason, BinFact bin, Signer signer)
             implements TravellerCommand {}
+
+    /** What a chamber session, or the weld map, asks of a traveller. */
+    sealed interface OfChamber extends TravellerCommand {}
+
+    /**
+     * Pass the pieces into the chamber in a session: its pass-in step is begun and signed at once.
+     *
+     * @param station the lock, or the chamber that stood open
+     * @param way how they go in, such as {@code lock pass 3}
+     * @param touching what touches the pieces on the way, by scan
+     * @param objections what stands against it by the rules of people, supplies and the session
+     */
+    record EnterChamber(Origin origin, SessionId session, StationId station, String way, List<Contact> touching,
+            Signer signer, List<TravellerId> loadWith, List<Refusal> objections) implements OfChamber {}
+
+    /** Let the arc of a joint begin that pieces of this traveller are part of. */
+    record BeginArc(Origin origin, ArcFact arc) implements OfChamber {}
+
+    /** Write down what the meters proved of a joint's run. Never refused: what was hot was hot. */
+    record NoteJoint(Origin origin, JointFact joint) implements OfChamber {}
+
+    /** Write down what an inspector saw at a joint. */
+    record JudgeJoint(Origin origin, JudgedFact verdict, Signer signer) implements OfChamber {}
+
+    /** Write down that the pieces went through the lock. Never refused: they are on the other side. */
+    record NoteLockPass(Origin origin, LockPassFact pass) implements OfChamber {}
+
+    /** Sign the weld step at the session's end; {@code objections} by the rules of people and of the weld map. */
+    record SignWelding(Origin origin, Signer signer, List<TravellerId> loadWith, List<Refusal> objections)
+            implements OfChamber {}
 
     /** Let the server note what time alone has brought about. */
     record Watch(Origin origin) implements TravellerCommand {}

@@ -86,13 +86,28 @@ public final class TravellerDecider {
             case Decide c -> quarantine.decide(c);
             case SetApart c -> new LotRules(now).setApart(c);
             case TakeOut c -> new TakeOutRules(now, procedure).takeOut(c);
+            case OfChamber c -> decideInChamber(now, procedure, c);
             case Watch c -> Decision.accepted(List.of());
             case NoteRefusal c -> Decision.accepted(List.of(note(c)));
         };
     }
 
+    private static Decision<TravellerEvent> decideInChamber(Traveller now, Procedure procedure, OfChamber command) {
+        ChamberRules chamber = new ChamberRules(now, procedure);
+        JointRules joints = new JointRules(now, procedure);
+        return switch (command) {
+            case EnterChamber c -> chamber.enter(c);
+            case NoteLockPass c -> chamber.lockPass(c);
+            case SignWelding c -> chamber.signWelding(c);
+            case BeginArc c -> joints.begin(c);
+            case NoteJoint c -> joints.note(c);
+            case JudgeJoint c -> joints.judge(c);
+        };
+    }
+
     private static boolean reachesTheEnded(TravellerCommand command) {
-        return command instanceof Watch || command instanceof NoteRefusal || command instanceof MarkSuspect;
+        return command instanceof Watch || command instanceof NoteRefusal || command instanceof MarkSuspect
+                || command instanceof NoteJoint || command instanceof JudgeJoint || command instanceof NoteLockPass;
     }
 
     /** The second of two who sign the last step is told who was first. */

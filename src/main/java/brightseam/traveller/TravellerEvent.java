@@ -6,6 +6,7 @@ import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
+import brightseam.kernel.SessionId;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
@@ -109,6 +110,23 @@ public sealed interface TravellerEvent {
 
     /** Through the transfer lock into the chamber. */
     record PassedIn(Origin origin) implements TravellerEvent {}
+
+    /** They were taken out of their bin and into the chamber, in a session and on the way that it says. */
+    record EnteredChamber(Origin origin, SessionId session, StationId station, String way)
+            implements TravellerEvent {}
+
+    /** They went through the transfer lock, one way or the other. */
+    record LockPassed(Origin origin, LockPassFact lock) implements TravellerEvent {}
+
+    /** An arc began at a joint that some of the pieces are part of; {@code pass} is that of the weld step. */
+    record ArcBegun(Origin origin, StepId step, int pass, ArcFact arc) implements TravellerEvent {}
+
+    /** A joint's run is over, with what the meters proved of it. */
+    record JointWelded(Origin origin, StepId step, int pass, JointFact joint) implements TravellerEvent {}
+
+    /** An inspector judged a joint. */
+    record JointJudged(Origin origin, StepId step, JudgedFact verdict, Signature signature)
+            implements TravellerEvent {}
 
     /** Nothing is left to do. */
     record Closed(Origin origin) implements TravellerEvent {}

@@ -4,6 +4,7 @@ import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
 import brightseam.kernel.ContactKind;
 import brightseam.kernel.HeatId;
+import brightseam.kernel.JointId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
@@ -72,6 +73,31 @@ public sealed interface TravellerRefusal extends Refusal {
     /** The procedure has no such step. */
     record UnknownStep(StepId step) implements TravellerRefusal {
         @Override public String code() { return "unknown-step"; }
+    }
+
+    /** The step is done in a chamber session, not at the bench. */
+    record ContinuesInSession(StepId step) implements TravellerRefusal {
+        @Override public String code() { return "continues-in-session"; }
+    }
+
+    /** By this procedure the pieces are passed in at the bench, and no session writes that down. */
+    record PassesInAtTheBench(StepId step, String procedure) implements TravellerRefusal {
+        @Override public String code() { return "passes-in-at-the-bench"; }
+    }
+
+    /** This procedure ends without welding. */
+    record NotWeldedByProcedure(TravellerId traveller, String procedure) implements TravellerRefusal {
+        @Override public String code() { return "not-welded-by-procedure"; }
+    }
+
+    /** The clean window is over, and no new joint begins on what is not clean any more. */
+    record WindowOverInside(TravellerId traveller, JointId joint) implements TravellerRefusal {
+        @Override public String code() { return "window-over-inside"; }
+    }
+
+    /** An arc burns, as far as anybody has said. */
+    record ArcStillBurning(JointId joint, Moment since) implements TravellerRefusal {
+        @Override public String code() { return "arc-still-burning"; }
     }
 
     /** No station was scanned. */

@@ -61,13 +61,17 @@ final class WatchRules {
                         "longest gap " + procedure.step(run.step()).gap().orElseThrow().maximum()));
     }
 
+    /** In the chamber nothing is returned by itself: what is welded is welded, and a new joint is refused. */
     private List<TravellerEvent> windowRunOut() {
         if (!(traveller.window() instanceof Window.Open open) || !open.hasRunOut(origin.at())) {
             return List.of();
         }
-        StepId back = procedure.window().renewReturnsTo();
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new WindowEnded(origin, WindowEnd.RUN_OUT));
+        if (traveller.phase() == Phase.PASSED_IN) {
+            return events;
+        }
+        StepId back = procedure.window().renewReturnsTo();
         events.add(new TravellerEvent.ReturnedToStep(origin, back, "clean window ran out",
                 new Course(traveller, procedure).begunFrom(back)));
         return events;

@@ -10,6 +10,8 @@ public enum WindowEnd {
     RETURNED,
     /** The pieces are in the chamber: it has done its work. */
     PASSED_IN,
+    /** The last joint of the pieces is welded: it has done its work. */
+    WELDED,
     /** The traveller was closed or scrapped. */
     TRAVELLER_ENDED
 }

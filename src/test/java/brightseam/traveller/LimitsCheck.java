@@ -22,7 +22,15 @@ final class LimitsCheck {
     }
 
     /** Whether the value was judged as its limits say. */
-    boolean isJudgedRightly(StepId step, String reading, BigDecimal value, boolean said) {
+    boolean isJudgedRightly(TravellerEvent.ReadingTaken e) {
+        return isJudgedRightly(e.step(), e.reading(), e.value(), e.inLimits());
+    }
+
+    boolean isJudgedRightly(TravellerEvent.ReadingCorrected e) {
+        return isJudgedRightly(e.step(), e.reading(), e.to(), e.inLimits());
+    }
+
+    private boolean isJudgedRightly(StepId step, String reading, BigDecimal value, boolean said) {
         ReadingSpec spec = procedure.step(step).readings().stream()
                 .filter(one -> one.id().equals(reading)).findFirst().orElseThrow();
         boolean high = spec.limits().maximum().filter(most -> value.compareTo(most) > 0).isPresent();

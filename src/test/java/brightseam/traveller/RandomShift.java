@@ -168,6 +168,7 @@ final class RandomShift {
             case NextAction.AwaitStamp next -> inspect(traveller, next.step());
             case NextAction.AwaitDisposition next -> decide(one(next.open()),
                     random.nextInt(3) == 0 ? one(PEOPLE) : Commands.INSPECTOR);
+            case NextAction.AwaitSession next -> ask.watch();
             case NextAction.Ended next -> ask.watch();
         };
     }

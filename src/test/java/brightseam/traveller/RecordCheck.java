@@ -89,8 +89,8 @@ final class RecordCheck {
             case StepStarted e -> start(e);
             case HoldBegun e -> holdBegins(e);
             case HoldEnded e -> holdEnds(e);
-            case ReadingTaken e -> measure(e.step(), e.reading(), e.value(), e.inLimits(), e);
-            case ReadingCorrected e -> measure(e.step(), e.reading(), e.to(), e.inLimits(), e);
+            case ReadingTaken e -> rule(limits.isJudgedRightly(e), "limits judged wrongly", e);
+            case ReadingCorrected e -> rule(limits.isJudgedRightly(e), "limits judged wrongly", e);
             case StepSigned e -> sign(e.step(), e.signature().signer(), false, e);
             case StepStamped e -> sign(e.step(), e.signature().signer(), true, e);
             case WindowOpened e -> openWindow(e);
@@ -103,10 +103,12 @@ final class RecordCheck {
             case ReturnedToStep e -> goBack(e);
             case PiecesScrapped e -> scrap(e);
             case PassedIn e -> passIn(e);
-            case Closed e -> {
-                rule(signed.size() == procedure.steps().size(), "closed with steps unsigned", e);
-                closed = true;
-            }
+            case EnteredChamber e -> { }
+            case LockPassed e -> { }
+            case ArcBegun e -> rule(open.isEmpty() && begun.contains(e.step()), "an arc in quarantine", e);
+            case JointWelded e -> { }
+            case JointJudged e -> { }
+            case Closed e -> closed = rule(signed.size() == procedure.steps().size(), "closed, steps unsigned", e);
             case AttemptRefused e -> rule(!e.rules().isEmpty(), "a refusal without a rule", e);
         }
     }
@@ -161,10 +163,6 @@ final class RecordCheck {
         rule(open.isEmpty() || gapRunsTo(e.step()).isPresent(), "hold begun in quarantine", e);
         gapEnds(step, e);
         holdBegun.put(e.step(), e.at());
-    }
-
-    private void measure(StepId step, String reading, BigDecimal value, boolean said, TravellerEvent event) {
-        rule(limits.isJudgedRightly(step, reading, value, said), "limits judged wrongly", event);
     }
 
     private void holdEnds(HoldEnded e) {
@@ -253,7 +251,7 @@ final class RecordCheck {
             case HOLD_CUT_SHORT -> cutShort.add(e.step());
             case GAP_EXCEEDED -> rule(gapsMissed.add(e.step()), "one gap opened twice", e);
             case READING_OUT_OF_LIMITS -> limits.tell(e.step());
-            case INSPECTION_REJECTED, REPORTED, SUSPECT -> { }
+            case INSPECTION_REJECTED, REPORTED, SUSPECT, JOINT_EXCURSION, JOINT_UNPROVEN, JOINT_REJECTED -> { }
         }
     }
 
@@ -292,9 +290,10 @@ final class RecordCheck {
         return holding;
     }
 
-    private void rule(boolean holds, String otherwise, TravellerEvent event) {
+    private boolean rule(boolean holds, String otherwise, TravellerEvent event) {
         if (!holds) {
             findings.add(otherwise + ": " + event);
         }
+        return true;
     }
 }

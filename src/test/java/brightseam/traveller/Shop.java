@@ -187,6 +187,7 @@ final class Shop {
             case NextAction.AwaitStamp next -> inspects(next.step());
             case NextAction.AwaitDisposition next -> does(ask -> ask.decide(
                     next.open().getFirst().number(), Disposition.USE_AS_IS, Commands.INSPECTOR));
+            case NextAction.AwaitSession next -> fail("in session: " + next.step().id());
             case NextAction.Ended next -> fail("ended: " + next.phase());
         };
     }

@@ -80,6 +80,6 @@ record Steps(Procedure procedure) {
     private static Step made(Step s, List<String> cautions, Set<BinClass> bins, Optional<String> gloves,
             Optional<Hold> hold, Optional<Gap> gap, List<ReadingSpec> readings, Mix mix) {
         return new Step(s.id(), s.number(), s.title(), s.kind(), s.station(), s.instruction(), cautions, bins, gloves,
-                s.needs(), s.uses(), hold, gap, readings, s.signedBy(), s.reworkTo(), s.sources(), mix);
+                s.needs(), s.uses(), hold, gap, readings, s.signedBy(), s.reworkTo(), s.sources(), mix, s.inSession());
     }
 }

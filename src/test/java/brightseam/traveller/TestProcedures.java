@@ -55,7 +55,7 @@ final class TestProcedures {
         return new Step(step.id(), step.number(), step.title(), step.kind(), step.station(), step.instruction(),
                 step.cautions(), bins, step.gloves(), step.needs(), step.uses(), step.hold(), step.gap(), readings,
                 signedBy,
-                step.reworkTo(), step.sources(), step.mix());
+                step.reworkTo(), step.sources(), step.mix(), step.inSession());
     }
 
     private static Procedure procedure(List<Step> steps) {
@@ -188,7 +188,7 @@ final class TestProcedures {
 
         Step step(int number) {
             return new Step(new StepId(id), number, id, kind, station, "as told", cautions, bins, gloves, List.of(),
-                    uses, hold, gap, readings, signedBy, reworkTo, List.of(), Mix.ANY);
+                    uses, hold, gap, readings, signedBy, reworkTo, List.of(), Mix.ANY, false);
         }
     }
 }

@@ -16,6 +16,7 @@ import brightseam.traveller.TravellerEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 
 /**
@@ -30,21 +31,25 @@ public class InspectorActions {
     private final Bins bins;
     private final Entitlement entitlement;
     private final Partings partings;
+    private final ChamberRecord chamber;
 
     InspectorActions(Transactions transactions, Travellers travellers, Bins bins, Entitlement entitlement,
-            Partings partings) {
+            Partings partings, ChamberRecord chamber) {
         this.transactions = transactions;
         this.travellers = travellers;
         this.bins = bins;
         this.entitlement = entitlement;
         this.partings = partings;
+        this.chamber = chamber;
     }
 
     /** Stamps the inspection point {@code step}. */
     public Outcome<List<Traveller>> stamp(Actor actor, TravellerId id, StepId step, Signer signer, String remark) {
         return transactions.run(actor, "stamp", List.of(id), (origin, card) -> new TravellerCommand.StampStep(
-                origin, step, signer, remark,
-                entitlement.objections(signer.badge(), card.procedure().find(step), origin)));
+                origin, step, signer, remark, Stream.concat(
+                        entitlement.objections(signer.badge(), card.procedure().find(step), origin).stream(),
+                        card.procedure().find(step).stream().flatMap(found ->
+                                chamber.unfinished(id, found, origin).stream())).toList()));
     }
 
     /** Rejects {@code pieces} at the inspection point {@code step}: quarantine. */

@@ -21,6 +21,11 @@ public sealed interface ShopRefusal extends Refusal {
         @Override public String code() { return "bin-not-registered"; }
     }
 
+    /** A closed bin is emptied as a whole on the way into the chamber; {@code staying} would be left in it, open. */
+    record OthersInBin(BinId bin, List<TravellerId> staying) implements ShopRefusal {
+        @Override public String code() { return "others-in-bin"; }
+    }
+
     /** No such station. */
     record StationUnknown(StationId station) implements ShopRefusal {
         @Override public String code() { return "station-not-registered"; }

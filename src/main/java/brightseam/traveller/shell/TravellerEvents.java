@@ -36,6 +36,11 @@ final class TravellerEvents {
             entry("returned-to-step.1", TravellerEvent.ReturnedToStep.class),
             entry("pieces-scrapped.1", TravellerEvent.PiecesScrapped.class),
             entry("passed-in.1", TravellerEvent.PassedIn.class),
+            entry("entered-chamber.1", TravellerEvent.EnteredChamber.class),
+            entry("lock-passed.1", TravellerEvent.LockPassed.class),
+            entry("arc-begun.1", TravellerEvent.ArcBegun.class),
+            entry("joint-welded.1", TravellerEvent.JointWelded.class),
+            entry("joint-judged.1", TravellerEvent.JointJudged.class),
             entry("closed.1", TravellerEvent.Closed.class),
             entry("attempt-refused.1", TravellerEvent.AttemptRefused.class));
 

@@ -55,10 +55,18 @@ final class DoingWriter {
             case NextAction.Sign sign -> new Doing.Sign(signed(sign.step()), meaning(sign.step()));
             case NextAction.AwaitStamp stamp -> new Doing.Wait("Waits for a stamp", List.of(
                     "Bring the pieces to the inspector. Nothing goes on before the stamp.", where()));
+            case NextAction.AwaitSession inside -> inSession(inside.step());
             case NextAction.AwaitDisposition stopped -> stopped(stopped.open());
             case NextAction.Ended ended -> new Doing.Wait(
                     ended.phase() == Phase.SCRAPPED ? "Scrapped" : "Closed", List.of("Every step has its mark."));
         };
+    }
+
+    private Doing inSession(Step step) {
+        return new Doing.Wait("Goes on in the chamber's session", List.of(step.kind() == StepKind.PASS_IN
+                ? "Bring the pieces to the chamber. They are passed in from the session's screen; nothing is done here."
+                : step.title() + " is begun, watched and signed on the session's screen. Nothing is done here.",
+                where()));
     }
 
     private Doing close(NextAction.CloseBin close) {

@@ -30,6 +30,7 @@ final class Tightest {
             case NextAction.Holding holding -> holding(step(holding));
             case NextAction.Sign sign -> new NextAction.Sign(step(sign));
             case NextAction.AwaitStamp stamp -> new NextAction.AwaitStamp(step(stamp));
+            case NextAction.AwaitSession inside -> new NextAction.AwaitSession(step(inside));
             case NextAction.AwaitDisposition stopped -> stopped;
             case NextAction.Ended ended -> ended;
         };

@@ -80,6 +80,9 @@ final class MissingWords {
     static String cause(Card card, Nonconformance open) {
         String step = title(card, open.step());
         return switch (open.cause()) {
+            case JOINT_EXCURSION -> "oxygen over its limit at a joint";
+            case JOINT_UNPROVEN -> "a joint not proven";
+            case JOINT_REJECTED -> "a joint rejected";
             case HOLD_OVERRUN -> step + " overrun";
             case HOLD_CUT_SHORT -> step + " cut short";
             case GAP_EXCEEDED -> "too long after " + step;

@@ -45,6 +45,7 @@ final class Whereabouts {
             case NextAction.Holding holding -> holding.step().title() + " is running";
             case NextAction.Sign sign -> sign.step().title() + " to be signed";
             case NextAction.AwaitStamp stamp -> "waits for a stamp";
+            case NextAction.AwaitSession inside -> inside.step().title() + " in the chamber's session";
             case NextAction.AwaitDisposition stopped -> "waits for a disposition";
             case NextAction.Ended ended -> Wording.words(ended.phase().name());
         };

@@ -59,6 +59,7 @@ record Ask(Optional<NextAction> inspect, List<Nonconformance> open, List<Entry> 
             case NextAction.Holding next -> next.step().id();
             case NextAction.Sign next -> next.step().id();
             case NextAction.AwaitStamp next -> next.step().id();
+            case NextAction.AwaitSession next -> next.step().id();
             case NextAction.AwaitDisposition next -> throw new IllegalStateException("no step is at hand");
             case NextAction.Ended next -> throw new IllegalStateException("no step is at hand");
         };

@@ -41,6 +41,7 @@ final class InspectForm extends Div {
             case NextAction.CloseBin other -> atTheBench();
             case NextAction.Sign other -> atTheBench();
             case NextAction.AwaitStamp other -> setVisible(false);
+            case NextAction.AwaitSession other -> setVisible(false);
             case NextAction.AwaitDisposition other -> setVisible(false);
             case NextAction.Ended other -> setVisible(false);
         }

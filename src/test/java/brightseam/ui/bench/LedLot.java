@@ -136,6 +136,7 @@ public final class LedLot {
             case NextAction.AwaitStamp stamp -> does(new TravellerCommand.StampStep(
                     origin(), stamp.step().id(), INSPECTOR, "", List.of()));
             case NextAction.AwaitDisposition stopped -> throw new AssertionError(stopped);
+            case NextAction.AwaitSession inside -> throw new AssertionError(inside);
             case NextAction.Ended ended -> throw new AssertionError(ended);
         }
     }

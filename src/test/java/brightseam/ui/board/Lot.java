@@ -123,7 +123,7 @@ final class Lot {
         return new Card(new Traveller(new TravellerId(id), Optional.empty(), new KitId(kit),
                 new PartIdentity("LF-100-01", "Frame leg", "B"), IntStream.rangeClosed(1, pieces).boxed().toList(),
                 new HeatId("H-1"), procedure.ref(), procedure.route(), NOW, Map.copyOf(runs), List.of(), placement,
-                window, nonconformances, phase, Optional.empty(), false), procedure, 1);
+                window, nonconformances, phase, Optional.empty(), List.of(), false), procedure, 1);
     }
 
     private static Moment ago(long seconds) {
@@ -159,6 +159,7 @@ final class Lot {
         return new Step(new StepId(id), number, title, kind, id + "-place", "Do it.", List.of(),
                 Set.of(BinClass.PROCESS_BASKET, BinClass.CLEAN_BIN), Optional.empty(), List.of(), List.of(), hold, gap,
                 List.of(),
-                kind == StepKind.INSPECTION ? SignedBy.INSPECTOR : SignedBy.FABRICATOR, List.of(), List.of(), Mix.ANY);
+                kind == StepKind.INSPECTION ? SignedBy.INSPECTOR : SignedBy.FABRICATOR, List.of(), List.of(), Mix.ANY,
+                false);
     }
 }
