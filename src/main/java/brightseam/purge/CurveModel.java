@@ -114,10 +114,11 @@ final class CurveModel {
             return level + (chamber - level) * chamberFall;
         }
         double apart = 1 / lag - rate;
-        double shared = Math.abs(apart * minutes) < 1e-9
-                ? minutes * chamberFall
-                : chamberFall * -Math.expm1(-apart * minutes) / apart;
-        return level + (reading - level) * Math.exp(-minutes / lag) + (chamber - level) / lag * shared;
+        double meterFall = Math.exp(-minutes / lag);
+        double shared = Math.abs(apart * minutes) < 1e-5
+                ? minutes * chamberFall * (1 - apart * minutes / 2)
+                : (chamberFall - meterFall) / apart;
+        return level + (reading - level) * meterFall + (chamber - level) / lag * shared;
     }
 
     double lag() {
