@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import brightseam.purge.VesselNetwork.Flow;
 import brightseam.purge.VesselNetwork.Vessel;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -56,8 +55,8 @@ class VesselNetworkTest {
     void exact_and_numerical_integration_agree_and_the_latter_converges_with_fourth_order() {
         Random random = new Random(4);
         for (int i = 0; i < 20; i++) {
-            Net net = Net.random(random);
-            var exact = net.network().after(10, net.start);
+            RandomNet net = RandomNet.random(random);
+            var exact = net.network().after(10, net.start());
             double coarse = error(net, exact, 100);
             double fine = error(net, exact, 200);
             assertThat(fine).isLessThan(0.1);
@@ -70,20 +69,20 @@ class VesselNetworkTest {
     void oxygen_in_is_oxygen_out_and_oxygen_stored() {
         Random random = new Random(5);
         for (int i = 0; i < 300; i++) {
-            Net net = Net.random(random);
+            RandomNet net = RandomNet.random(random);
             double minutes = 100 * random.nextDouble();
-            var end = net.network().after(minutes, net.start);
+            var end = net.network().after(minutes, net.start());
             double in = 0;
             double out = 0;
             double stored = 0;
             double scale = 0;
-            for (int v = 0; v < net.vessels.size(); v++) {
-                Vessel vessel = net.vessels.get(v);
-                in += minutes * (vessel.supplyLitresPerMinute() * net.supplyPpm
+            for (int v = 0; v < net.vessels().size(); v++) {
+                Vessel vessel = net.vessels().get(v);
+                in += minutes * (vessel.supplyLitresPerMinute() * net.supplyPpm()
                         + vessel.leakAirLitresPerMinute() * AIR);
                 out += net.network().ventLitresPerMinute(v) * end.ppmMinutes(v);
-                stored += vessel.volumeLitres() * (end.ppm(v) - net.start[v]);
-                scale += vessel.volumeLitres() * net.start[v];
+                stored += vessel.volumeLitres() * (end.ppm(v) - net.start()[v]);
+                scale += vessel.volumeLitres() * net.start()[v];
             }
             assertThat(in - out - stored).isCloseTo(0, within(1e-9 * (scale + in)));
         }
@@ -93,15 +92,15 @@ class VesselNetworkTest {
     void nothing_goes_below_the_supply_or_above_air_and_leaks_and_impurity_never_help() {
         Random random = new Random(6);
         for (int i = 0; i < 200; i++) {
-            Net net = Net.random(random);
+            RandomNet net = RandomNet.random(random);
             double minutes = 60 * random.nextDouble();
-            Net leakier = net.with(net.supplyPpm, 1 + random.nextDouble());
-            Net impurer = net.with(net.supplyPpm + random.nextDouble() * 20, 1);
-            for (int v = 0; v < net.vessels.size(); v++) {
-                double ppm = net.network().after(minutes, net.start).ppm(v);
-                assertThat(ppm).isBetween(net.supplyPpm - 1e-6, AIR + 1e-6);
-                assertThat(leakier.network().after(minutes, net.start).ppm(v)).isGreaterThanOrEqualTo(ppm - 1e-6);
-                assertThat(impurer.network().after(minutes, net.start).ppm(v)).isGreaterThanOrEqualTo(ppm - 1e-6);
+            RandomNet leakier = net.with(net.supplyPpm(), 1 + random.nextDouble());
+            RandomNet impurer = net.with(net.supplyPpm() + random.nextDouble() * 20, 1);
+            for (int v = 0; v < net.vessels().size(); v++) {
+                double ppm = net.network().after(minutes, net.start()).ppm(v);
+                assertThat(ppm).isBetween(net.supplyPpm() - 1e-6, AIR + 1e-6);
+                assertThat(leakier.network().after(minutes, net.start()).ppm(v)).isGreaterThanOrEqualTo(ppm - 1e-6);
+                assertThat(impurer.network().after(minutes, net.start()).ppm(v)).isGreaterThanOrEqualTo(ppm - 1e-6);
             }
         }
     }
@@ -134,61 +133,12 @@ class VesselNetworkTest {
                 List.of(new Flow(0, 1, flow)), 0, AIR);
     }
 
-    private static double error(Net net, VesselNetwork.State exact, int steps) {
-        double[] end = RungeKutta.integrate((t, y) -> net.slope(y), net.start, 10, steps);
+    private static double error(RandomNet net, VesselNetwork.State exact, int steps) {
+        double[] end = RungeKutta.integrate((t, y) -> net.slope(y), net.start(), 10, steps);
         double most = 0;
         for (int v = 0; v < end.length; v++) {
             most = Math.max(most, Math.abs(end[v] - exact.ppm(v)));
         }
         return most;
-    }
-
-    /** A chamber that is purged, a lock, and small places that only exchange with the chamber. */
-    private record Net(List<Vessel> vessels, List<Flow> flows, double supplyPpm, double[] start) {
-
-        static Net random(Random random) {
-            List<Vessel> vessels = new ArrayList<>();
-            List<Flow> flows = new ArrayList<>();
-            vessels.add(new Vessel(200 + 400 * random.nextDouble(), 100 * random.nextDouble() + 20, 0.01));
-            vessels.add(new Vessel(40 + 40 * random.nextDouble(), 10 * random.nextDouble(), random.nextDouble() / 50));
-            flows.add(new Flow(0, 1, 15 * random.nextDouble()));
-            for (int i = 2; i < 2 + random.nextInt(3); i++) {
-                vessels.add(new Vessel(2 + 5 * random.nextDouble(), 0, 0));
-                flows.addAll(Flow.exchange(0, i, 2 * random.nextDouble()));
-            }
-            double[] start = new double[vessels.size()];
-            for (int i = 0; i < start.length; i++) {
-                start[i] = AIR * (0.2 + 0.8 * random.nextDouble());
-            }
-            return new Net(vessels, flows, 5 * random.nextDouble(), start);
-        }
-
-        Net with(double otherSupplyPpm, double leakTimes) {
-            return new Net(vessels.stream().map(vessel -> new Vessel(vessel.volumeLitres(),
-                    vessel.supplyLitresPerMinute(), vessel.leakAirLitresPerMinute() * leakTimes)).toList(),
-                    flows, otherSupplyPpm, start);
-        }
-
-        VesselNetwork network() {
-            return new VesselNetwork(vessels, flows, supplyPpm, AIR);
-        }
-
-        /** Written from the balance of each vessel, without the matrix of the main code. */
-        double[] slope(double[] ppm) {
-            double[] slope = new double[ppm.length];
-            for (int v = 0; v < ppm.length; v++) {
-                Vessel vessel = vessels.get(v);
-                double in = vessel.supplyLitresPerMinute() * supplyPpm + vessel.leakAirLitresPerMinute() * AIR;
-                double leaving = vessel.supplyLitresPerMinute() + vessel.leakAirLitresPerMinute();
-                for (Flow flow : flows) {
-                    if (flow.to() == v) {
-                        in += flow.litresPerMinute() * ppm[flow.from()];
-                        leaving += flow.litresPerMinute();
-                    }
-                }
-                slope[v] = (in - leaving * ppm[v]) / vessel.volumeLitres();
-            }
-            return slope;
-        }
     }
 }
