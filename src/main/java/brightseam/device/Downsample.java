@@ -26,10 +26,15 @@ public final class Downsample {
     /** {@code series} for {@code columns} columns; as it is where no column would hold more than four readings. */
     public static Series of(Series series, long fromMillis, long toMillis, int columns) {
         Downsample chart = new Downsample(fromMillis, toMillis, columns);
-        for (int i = 0; i < series.size(); i++) {
-            chart.add(series.millis(i), series.value(i), series.flags(i));
-        }
+        chart.add(series);
         return chart.build();
+    }
+
+    /** Adds every reading of {@code series}. */
+    public void add(Series series) {
+        for (int i = 0; i < series.size(); i++) {
+            add(series.millis(i), series.value(i), series.flags(i));
+        }
     }
 
     /** Adds one reading; what lies outside the chart is left out. In any order. */

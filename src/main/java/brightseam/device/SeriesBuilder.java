@@ -55,22 +55,37 @@ public final class SeriesBuilder {
 
     /** The readings added so far, in order of time; those of the same time in the order in which they were added. */
     public Series build() {
-        if (size == 0) {
+        return buildFrom(0);
+    }
+
+    /** The same without the {@code index} readings that were added first. */
+    public Series buildFrom(int index) {
+        if (size == index) {
             return Series.empty();
         }
-        long[] times = Arrays.copyOf(millis, size);
-        double[] all = Arrays.copyOf(values, size);
-        byte[] bits = Arrays.copyOf(flags, size);
+        long[] times = Arrays.copyOfRange(millis, index, size);
+        double[] all = Arrays.copyOfRange(values, index, size);
+        byte[] bits = Arrays.copyOfRange(flags, index, size);
         if (!sorted) {
-            int[] order = IntStream.range(0, size).boxed().sorted(Comparator.comparingLong(i -> millis[i]))
+            int[] order = IntStream.range(index, size).boxed().sorted(Comparator.comparingLong(i -> millis[i]))
                     .mapToInt(Integer::intValue).toArray();
-            for (int i = 0; i < size; i++) {
+            for (int i = 0; i < order.length; i++) {
                 times[i] = millis[order[i]];
                 all[i] = values[order[i]];
                 bits[i] = flags[order[i]];
             }
         }
         return Series.owning(times, all, bits);
+    }
+
+    /** Forgets the {@code count} readings that were added first. */
+    public void forget(int count) {
+        int rest = size - count;
+        System.arraycopy(millis, count, millis, 0, rest);
+        System.arraycopy(values, count, values, 0, rest);
+        System.arraycopy(flags, count, flags, 0, rest);
+        size = rest;
+        sorted |= rest <= 1;
     }
 
     private void grow(int capacity) {

@@ -2,12 +2,14 @@ package brightseam.device.shell;
 
 import brightseam.device.Downsample;
 import brightseam.device.MeterCommand;
+import brightseam.device.MeterHealth;
 import brightseam.device.MeterNow;
 import brightseam.device.MeterPlace;
 import brightseam.device.MeterQuantity;
 import brightseam.device.MeterRecord;
 import brightseam.device.Reading;
 import brightseam.device.Series;
+import brightseam.device.SeriesBuilder;
 import brightseam.device.SeriesEvidence;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
@@ -15,7 +17,6 @@ import brightseam.kernel.StationId;
 import brightseam.kernel.SupplyId;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Outcome;
-import brightseam.ledger.Versioned;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Subscription;
 import java.math.BigDecimal;
@@ -24,24 +25,45 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.PlatformTransactionManager;
 
-/** The readings of every meter: taken, judged, kept, shown live. Times are on the shop's elapsed time line. */
+/**
+ * The readings of every meter: taken, judged, kept, shown live. Times are on the shop's elapsed time line.
+ *
+ * <p>Readings are found from the moment that they were taken, and are in the database within a second: a server that is
+ * killed loses that second at most. What the system has not written yet is lost to a power cut besides, unless the
+ * ledger stored something since; {@link #settle} is therefore called before evidence goes into the ledger.
+ */
 @Service
-public final class Readings {
+public final class Readings implements AutoCloseable {
+
+    /** More readings than this are drawn from what is known of whole blocks, where a column is as wide as one. */
+    private static final long DRAWN_ONE_BY_ONE_MAX = 300_000;
 
     private final Meters meters;
+    private final Installations installations;
     private final ShopClock clock;
+    private final SeriesRows rows;
     private final Map<SupplyId, LiveMeter> live = new ConcurrentHashMap<>();
-    private final Map<SupplyId, List<Consumer<MeterNow>>> watchers = new ConcurrentHashMap<>();
+    private final SeriesWriter writer;
+    private final Watchers watchers = new Watchers(this::now);
+    /** What was before the start is settled: a server that went down may have proven something about it. */
+    private final long settledAtStartMillis;
 
     /** Readings of {@code meters}, kept in the database of {@code jdbc}; hears of changes of meters from the ledger. */
-    public Readings(Ledger ledger, JdbcClient jdbc, Meters meters, ShopClock clock) {
+    public Readings(Ledger ledger, JdbcClient jdbc, PlatformTransactionManager transactions, Meters meters,
+            ShopClock clock) {
         this.meters = meters;
+        this.installations = new Installations(ledger, meters);
         this.clock = clock;
+        this.rows = new SeriesRows(jdbc, transactions);
+        this.writer = new SeriesWriter(rows, live);
+        this.settledAtStartMillis = clock.now().elapsedMillis() - 1;
+        writer.start(watchers::tellOfTime);
     }
 
     /**
@@ -51,10 +73,10 @@ public final class Readings {
      * @throws IllegalArgumentException where no such meter is registered
      */
     public void take(SupplyId meter, List<Reading> readings) {
-        MeterRecord record = record(meter);
+        Installations.Installed installed = installed(meter);
         Moment now = clock.now();
-        live(meter).take(record.meter(), readings, meters.isCalibrated(meter, now), now.elapsedMillis());
-        watchers.getOrDefault(meter, List.of()).forEach(watcher -> watcher.accept(now(meter)));
+        live(meter).take(installed.meter(), readings, installed.isCalibrated(now), now.elapsedMillis());
+        watchers.tell(meter);
     }
 
     /**
@@ -76,14 +98,14 @@ public final class Readings {
      * @throws IllegalArgumentException where no such meter is registered
      */
     public MeterNow now(SupplyId meter) {
-        MeterRecord record = record(meter);
+        Installations.Installed installed = installed(meter);
+        MeterHealth health = live(meter).health();
         Moment now = clock.now();
-        var health = live(meter).health();
         Duration age = health.last().map(last -> Duration.ofMillis(now.elapsedMillis() - last.elapsedMillis()))
                 .orElse(Duration.ZERO);
-        return new MeterNow(record.meter(), health.last(), age,
-                health.troubles(record.meter(), meters.isCalibrated(meter, now), now.elapsedMillis()),
-                record.meter().isSimulated());
+        return new MeterNow(installed.meter(), health.last(), age,
+                health.troubles(installed.meter(), installed.isCalibrated(now), now.elapsedMillis()),
+                installed.meter().isSimulated());
     }
 
     /** The meter for {@code quantity} at {@code place} of {@code station}; of several in use one without trouble. */
@@ -100,24 +122,45 @@ public final class Readings {
 
     /** The readings of {@code meter} from {@code fromMillis} to {@code toMillis}, ends included. */
     public Series series(SupplyId meter, long fromMillis, long toMillis) {
-        return live(meter).points().between(fromMillis, toMillis);
+        LiveMeter.View view = live(meter).view();
+        SeriesBuilder found = new SeriesBuilder(0);
+        rows.read(meter, rows.blocks(meter, fromMillis, toMillis, view.lastBlock()),
+                block -> found.add(block.between(fromMillis, toMillis)));
+        return found.add(view.open().between(fromMillis, toMillis)).build();
     }
 
     /** The same for a chart of {@code columns} columns; no peak is lost, see {@link Downsample}. */
     public Series chart(SupplyId meter, long fromMillis, long toMillis, int columns) {
-        return Downsample.of(series(meter, fromMillis, toMillis), fromMillis, toMillis, columns);
+        LiveMeter.View view = live(meter).view();
+        Downsample chart = new Downsample(fromMillis, toMillis, columns);
+        List<SeriesRows.Block> blocks = rows.blocks(meter, fromMillis, toMillis, view.lastBlock());
+        long columnMillis = (toMillis - fromMillis) / columns;
+        boolean many = blocks.stream().mapToLong(block -> block.span().points()).sum() > DRAWN_ONE_BY_ONE_MAX;
+        Map<Boolean, List<SeriesRows.Block>> whole = blocks.stream().collect(Collectors.partitioningBy(
+                block -> many && block.span().isWithin(fromMillis, toMillis, columnMillis)));
+        whole.get(true).forEach(block -> block.span().addTo(chart));
+        rows.read(meter, whole.get(false), chart::add);
+        chart.add(view.open());
+        return chart.build();
     }
 
     /**
-     * What the readings of a stretch prove; settles first, so that the same is found ever after.
+     * What the readings of a stretch prove; settles the meter up to {@code toMillis} first, so that the same is found
+     * ever after. Ask {@link #reaches} before where readings may still be on their way.
      *
      * @param limit in the meter's unit; positive infinity where there is none
      * @param longestGapMillis the longest time between readings that proves something
      */
     public SeriesEvidence evidence(
             SupplyId meter, long fromMillis, long toMillis, double limit, long longestGapMillis) {
-        settle();
+        live(meter).settle(toMillis);
+        writer.flush();
         return SeriesEvidence.of(series(meter, fromMillis, toMillis), fromMillis, toMillis, limit, longestGapMillis);
+    }
+
+    /** Whether a reading of {@code meter} has come in that was taken at {@code millis} or later. */
+    public boolean reaches(SupplyId meter, long millis) {
+        return live(meter).health().last().filter(last -> last.elapsedMillis() >= millis).isPresent();
     }
 
     /**
@@ -126,22 +169,32 @@ public final class Readings {
      * disk.
      */
     public void settle() {
-        live.values().forEach(one -> one.settle(clock.now().elapsedMillis()));
+        long now = clock.now().elapsedMillis();
+        live.values().forEach(one -> one.settle(now));
+        writer.flush();
     }
 
-    /** Calls {@code watcher} after readings of {@code meter} were taken, on a thread of its own; latest state only. */
+    /**
+     * Calls {@code watcher} after readings of {@code meter} were taken and within a second after its troubles changed
+     * by time alone, on a thread of its own. A watcher that is slow is told the latest state only.
+     */
     public Subscription follow(SupplyId meter, Consumer<MeterNow> watcher) {
-        List<Consumer<MeterNow>> mine = watchers.computeIfAbsent(meter, any -> new CopyOnWriteArrayList<>());
-        mine.add(watcher);
-        return () -> mine.remove(watcher);
+        return watchers.add(meter, watcher);
+    }
+
+    /** Stores what is left; takes no more. */
+    @Override
+    public void close() {
+        installations.close();
+        watchers.close();
+        writer.close();
     }
 
     private LiveMeter live(SupplyId meter) {
-        return live.computeIfAbsent(meter, any -> new LiveMeter());
+        return live.computeIfAbsent(meter, id -> new LiveMeter(rows.end(id), settledAtStartMillis));
     }
 
-    private MeterRecord record(SupplyId meter) {
-        return meters.find(meter).map(Versioned::state)
-                .orElseThrow(() -> new IllegalArgumentException("no meter " + meter));
+    private Installations.Installed installed(SupplyId meter) {
+        return installations.find(meter).orElseThrow(() -> new IllegalArgumentException("no meter " + meter));
     }
 }
