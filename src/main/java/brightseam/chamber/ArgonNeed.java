@@ -10,8 +10,8 @@ import java.time.Duration;
 /**
  * What one session takes, or why no argon would do.
  *
- * <p>The purge runs from room air until oxygen and moisture both lie inside their limits, by full mixing and with the
- * leak of the last test; then the chamber is held fit, and the lock is purged as often as it is said.
+ * <p>The purge runs from room air until oxygen and moisture both lie inside their limits, with the leak and the
+ * mixing of the last test; then the chamber is held fit, and the lock is purged as often as it is said.
  */
 public sealed interface ArgonNeed {
 
@@ -65,13 +65,12 @@ public sealed interface ArgonNeed {
      * @param purity the worst of the gas that is connected
      * @param fit how long the chamber is held fit
      * @param lockPasses how often the lock is purged
-     * @param mixingEfficiency the share of the flow that counts; 1 where nobody has fitted a purge
      */
-    static ArgonNeed of(Chamber chamber, ArgonPurity purity, Duration fit, int lockPasses, double mixingEfficiency) {
+    static ArgonNeed of(Chamber chamber, ArgonPurity purity, Duration fit, int lockPasses) {
         ChamberTerms terms = chamber.terms();
         MixingModel oxygen = new MixingModel(terms.purgedLitres().doubleValue(),
                 terms.flows().purgeLitresPerMinute().doubleValue(), purity.oxygenPpm().doubleValue(),
-                mixingEfficiency, chamber.leakLitresPerMinute().doubleValue());
+                chamber.mixingEfficiency().doubleValue(), chamber.leakLitresPerMinute().doubleValue());
         double oxygenLimit = terms.limits().oxygenPpmToWeld().value().doubleValue();
         double moistureLimit = terms.limits().moisturePpm().value().doubleValue();
         SweepPurge dry = oxygen.forMoisture(purity.moisturePpm().doubleValue(), RoomAir.WORKSHOP)

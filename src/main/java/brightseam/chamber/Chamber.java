@@ -36,7 +36,7 @@ public record Chamber(StationId station, ChamberTerms terms, List<SupplyId> conn
                 new Chamber(first.station(), first.terms(), List.of(), Optional.empty(), new TreeSet<>());
             case ChamberEvent.TermsChanged changed -> known(before, event).with(changed.terms());
             case ChamberEvent.LeakTested tested -> known(before, event).with(new LeakTest(tested.origin().at(),
-                    tested.airLitresPerMinute(), tested.how(), tested.signer().name()));
+                    tested.airLitresPerMinute(), tested.mixingEfficiency(), tested.how(), tested.signer().name()));
             case ChamberEvent.ChangedOver over -> known(before, event).changedOver(over);
             case ChamberEvent.ArgonUsed used -> known(before, event).counting(used.report().session());
         };
@@ -45,6 +45,11 @@ public record Chamber(StationId station, ChamberTerms terms, List<SupplyId> conn
     /** Air that leaks in by the last test, litres a minute; zero where none was entered. */
     public BigDecimal leakLitresPerMinute() {
         return leak.map(LeakTest::airLitresPerMinute).orElse(BigDecimal.ZERO);
+    }
+
+    /** The share of the purge flow that counts, by the last fit; 1, full mixing, where none was entered. */
+    public BigDecimal mixingEfficiency() {
+        return leak.flatMap(LeakTest::mixingEfficiency).orElse(BigDecimal.ONE);
     }
 
     private static Chamber known(Optional<Chamber> before, ChamberEvent event) {

@@ -30,12 +30,13 @@ public sealed interface ChamberCommand {
         }
     }
 
-    /** Enters a leak test: air that leaks in, litres a minute, and how it was found. */
-    record RecordLeak(StationId station, BigDecimal airLitresPerMinute, String how, Origin origin, Signer signer)
-            implements ChamberCommand {
-        /** Refuses a leak below zero; checks the text. */
+    /** Enters a leak test, or what the fit of a purge gave: see {@link LeakTest} for the parts. */
+    record RecordLeak(StationId station, BigDecimal airLitresPerMinute, Optional<BigDecimal> mixingEfficiency,
+            String how, Origin origin, Signer signer) implements ChamberCommand {
+        /** Refuses a leak below zero and an efficiency outside 0.05 to 5; checks the text. */
         public RecordLeak {
             Amounts.notNegative("leak", airLitresPerMinute);
+            mixingEfficiency.ifPresent(share -> Amounts.between("mixing efficiency", share, "0.05", "5"));
             how = Syntax.text("how it was found", how, 200);
         }
     }

@@ -24,8 +24,8 @@ public sealed interface ChamberEvent {
             implements ChamberEvent {}
 
     /** A leak test was entered; see {@link LeakTest}. */
-    record LeakTested(Origin origin, StationId station, BigDecimal airLitresPerMinute, String how, Signer signer)
-            implements ChamberEvent {}
+    record LeakTested(Origin origin, StationId station, BigDecimal airLitresPerMinute,
+            Optional<BigDecimal> mixingEfficiency, String how, Signer signer) implements ChamberEvent {}
 
     /** One source of argon came off, another went on; either may be missing, not both. */
     record ChangedOver(Origin origin, StationId station, Optional<SupplyId> off, Optional<SupplyId> on, Signer signer)

@@ -18,7 +18,7 @@ class ArgonNeedTest {
     private static final double TO_STANDARD = 288.15 / 293.15;
 
     private static ArgonNeed.Needed needed(Chamber chamber, Duration fit, int passes) {
-        return (ArgonNeed.Needed) ArgonNeed.of(chamber, PURE, fit, passes, 1);
+        return (ArgonNeed.Needed) ArgonNeed.of(chamber, PURE, fit, passes);
     }
 
     private static Chamber with(LockMethod method) {
@@ -71,7 +71,7 @@ class ArgonNeedTest {
         double tight = needed(chamber(), Duration.ofHours(3), 0).purgeStandardLitres();
         double leaky = needed(leaking(chamber(), "0.005"), Duration.ofHours(3), 0).purgeStandardLitres();
         assertThat(leaky).isGreaterThan(tight);
-        assertThat(ArgonNeed.of(leaking(chamber(), "0.01"), PURE, Duration.ofHours(3), 0, 1))
+        assertThat(ArgonNeed.of(leaking(chamber(), "0.01"), PURE, Duration.ofHours(3), 0))
                 .isInstanceOfSatisfying(ArgonNeed.Impossible.class, never -> {
                     assertThat(never.what()).isEqualTo(ArgonNeed.What.CHAMBER_OXYGEN);
                     assertThat(never.levelPpm()).isCloseTo((60 * 2 + 0.01 * 209460) / 60.01, within(1e-6));
@@ -81,6 +81,6 @@ class ArgonNeedTest {
     @Test
     void gas_that_is_worse_than_a_limit_never_gets_there() {
         assertThat(((ArgonNeed.Impossible) ArgonNeed.of(chamber(), new ArgonPurity(decimal("2"), decimal("40"), "C"),
-                Duration.ofHours(1), 0, 1)).what()).isEqualTo(ArgonNeed.What.CHAMBER_MOISTURE);
+                Duration.ofHours(1), 0)).what()).isEqualTo(ArgonNeed.What.CHAMBER_MOISTURE);
     }
 }

@@ -20,7 +20,7 @@ class ArgonOutlookTest {
         List<ArgonLeft> left = new ArrayList<>();
         ArgonLeft.of(bundle(connectedBar), manifold, true, at(0)).ifPresent(left::add);
         ArgonLeft.of(Gear.dewar(standbyPercent), manifold, false, at(0)).ifPresent(left::add);
-        ArgonNeed need = ArgonNeed.of(chamber, Gear.PURE, Duration.ofHours(3), 2, 1);
+        ArgonNeed need = ArgonNeed.of(chamber, Gear.PURE, Duration.ofHours(3), 2);
         return ArgonOutlook.of(chamber, left, need, at(0).wall());
     }
 

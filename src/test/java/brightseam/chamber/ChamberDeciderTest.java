@@ -98,10 +98,12 @@ class ChamberDeciderTest {
     @Test
     void a_leak_test_is_kept_and_a_leak_below_zero_is_none() {
         Chamber tested = after(chamber(), new ChamberCommand.RecordLeak(
-                CHAMBER, decimal("0.0004"), "fit of the purge", ORIGIN, CHEMIST));
+                CHAMBER, decimal("0.0004"), Optional.of(decimal("0.8")), "fit of the purge", ORIGIN, CHEMIST));
         assertThat(tested.leakLitresPerMinute()).isEqualByComparingTo("0.0004");
+        assertThat(tested.mixingEfficiency()).isEqualByComparingTo("0.8");
+        assertThat(chamber().mixingEfficiency()).isEqualByComparingTo("1");
         assertThat(chamber().leakLitresPerMinute()).isEqualByComparingTo("0");
-        assertThatThrownBy(() -> new ChamberCommand.RecordLeak(CHAMBER, decimal("-1"), "how", ORIGIN, CHEMIST))
+        assertThatThrownBy(() -> new ChamberCommand.RecordLeak(CHAMBER, decimal("-1"), Optional.empty(), "how", ORIGIN, CHEMIST))
                 .hasMessageContaining("leak");
     }
 

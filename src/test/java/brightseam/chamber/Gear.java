@@ -56,7 +56,7 @@ public final class Gear {
     /** The same with air leaking in. */
     public static Chamber leaking(Chamber chamber, String airLitresPerMinute) {
         return new Chamber(chamber.station(), chamber.terms(), chamber.connected(), Optional.of(new LeakTest(
-                at(0), decimal(airLitresPerMinute), "rise test", "Somebody")), chamber.counted());
+                at(0), decimal(airLitresPerMinute), Optional.empty(), "rise test", "Somebody")), chamber.counted());
     }
 
     /** A bundle of twelve cylinders of 50 litres, read at {@code bar} and 15 °C. */

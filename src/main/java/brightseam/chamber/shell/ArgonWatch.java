@@ -25,9 +25,6 @@ import org.springframework.stereotype.Service;
 @Service
 public final class ArgonWatch {
 
-    /** The share of the flow that counts where nobody has fitted a purge: full mixing. */
-    public static final double FULL_MIXING = 1;
-
     private final Chambers chambers;
     private final ArgonStore store;
 
@@ -52,20 +49,18 @@ public final class ArgonWatch {
      *
      * @param fit how long it is to be held fit; the usual time where empty
      * @param lockPasses how often the lock is purged; as usual where empty
-     * @param mixingEfficiency the share of the flow that counts; {@link #FULL_MIXING} where nobody has fitted a purge
      * @return empty where no such chamber is registered
      */
     public Optional<ArgonOutlook> outlook(StationId station, Optional<Duration> fit, Optional<Integer> lockPasses,
-            double mixingEfficiency, Moment now) {
+            Moment now) {
         return chambers.find(station).map(Versioned::state).map(chamber -> ArgonOutlook.of(chamber, left(chamber, now),
-                need(chamber, fit, lockPasses, mixingEfficiency), now.wall()));
+                need(chamber, fit, lockPasses), now.wall()));
     }
 
     /** What a session takes in {@code chamber}; as usual where {@code fit} or {@code lockPasses} is empty. */
-    public ArgonNeed need(
-            Chamber chamber, Optional<Duration> fit, Optional<Integer> lockPasses, double mixingEfficiency) {
+    public ArgonNeed need(Chamber chamber, Optional<Duration> fit, Optional<Integer> lockPasses) {
         return ArgonNeed.of(chamber, worst(chamber), fit.orElse(chamber.terms().usual().fit()),
-                lockPasses.orElse(chamber.terms().usual().lockPasses()), mixingEfficiency);
+                lockPasses.orElse(chamber.terms().usual().lockPasses()));
     }
 
     /** How the argon goes through {@code demands} on the chamber of {@code station} from {@code now} on. */
