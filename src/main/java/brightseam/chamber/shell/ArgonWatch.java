@@ -25,6 +25,9 @@ import org.springframework.stereotype.Service;
 @Service
 public final class ArgonWatch {
 
+    /** The share of a lock's flow that counts: all of it mixes. Chambers have their own, by the fit of their purges. */
+    public static final double FULL_MIXING = 1;
+
     private final Chambers chambers;
     private final ArgonStore store;
 
