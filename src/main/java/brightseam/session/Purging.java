@@ -10,12 +10,14 @@ final class Purging {
 
     private Purging() {}
 
+    /** What the register of argon says by itself is told in its words alone. */
     static Decision<SessionEvent> start(ChamberSession s, SessionCommand.StartPurge c) {
+        boolean unexplained = c.objections().isEmpty();
         return shut(s)
                 .refuseIf(s.phase().isPurged(), () -> new SessionRefusal.PurgeRunning(
                         s.id(), s.gas().purge().orElseThrow().startedAt()))
-                .refuseIf(c.argon().isEmpty(), () -> new SessionRefusal.NoArgonConnected(s.chamber()))
-                .refuseFor(c.argon().filter(argon -> !argon.suffices()).map(argon -> new SessionRefusal.ArgonTooLittle(
+                .refuseIf(unexplained && c.argon().isEmpty(), () -> new SessionRefusal.NoArgonConnected(s.chamber()))
+                .refuseFor(c.argon().filter(argon -> unexplained && !argon.suffices()).map(argon -> new SessionRefusal.ArgonTooLittle(
                         argon.supply(), argon.leftStandardLitres(), argon.neededStandardLitres())))
                 .refuseFor(c.argon().filter(argon -> argon.oxygenPpm().compareTo(c.limits().oxygenPpmMax()) >= 0)
                         .map(argon -> new SessionRefusal.ArgonTooImpure(

@@ -202,24 +202,24 @@ public sealed interface SessionRefusal extends Refusal {
 
     /** No argon is connected. */
     record NoArgonConnected(StationId chamber) implements SessionRefusal {
-        @Override public String code() { return "no-argon-connected"; }
+        @Override public String code() { return "session-without-argon"; }
     }
 
     /** The argon does not last to the end. */
     record ArgonTooLittle(SupplyId supply, BigDecimal leftStandardLitres, BigDecimal neededStandardLitres)
             implements SessionRefusal {
-        @Override public String code() { return "argon-too-little"; }
+        @Override public String code() { return "session-argon-too-little"; }
     }
 
     /** The argon itself has too much oxygen for the limit. */
     record ArgonTooImpure(SupplyId supply, BigDecimal oxygenPpm, BigDecimal oxygenPpmMax) implements SessionRefusal {
-        @Override public String code() { return "argon-too-impure"; }
+        @Override public String code() { return "session-argon-too-impure"; }
     }
 
     /** The argon itself is too wet for the limit. */
     record ArgonTooWet(SupplyId supply, BigDecimal moisturePpm, BigDecimal moisturePpmMax)
             implements SessionRefusal {
-        @Override public String code() { return "argon-too-wet"; }
+        @Override public String code() { return "session-argon-too-wet"; }
     }
 
     /** Oxygen is above its limit. */

@@ -36,7 +36,7 @@ class PurgeAndOpeningTest {
                 .containsExactly(new SessionRefusal.ArgonTooLittle(
                         ARGON, new BigDecimal("5199.9"), new BigDecimal("5200")));
         assertThat(closed().refusals(rig -> rig.startPurge(Optional.of(argon("5200", "5200", "2", "3.5"))))).isEmpty();
-        assertThat(closed().codes(rig -> rig.startPurge(Optional.empty()))).containsExactly("no-argon-connected");
+        assertThat(closed().codes(rig -> rig.startPurge(Optional.empty()))).containsExactly("session-without-argon");
     }
 
     @Test
