@@ -8,11 +8,11 @@ import java.util.List;
  * line end, quotes doubled inside quotes. Line ends may be CR LF, LF or CR. Reads any text to its end, whatever it
  * holds, and notes what breaks the rules.
  */
-final class CsvReader {
+public final class CsvReader {
 
     /** One row: the line of the file that it begins on, from 1, and its cells without white space around them. */
-    record Row(int line, List<String> cells) {
-        boolean isBlank() {
+    public record Row(int line, List<String> cells) {
+        private boolean isBlank() {
             return cells.size() == 1 && cells.getFirst().isEmpty();
         }
     }
@@ -24,7 +24,8 @@ final class CsvReader {
     private int at;
     private int line = 1;
 
-    CsvReader(String text, char separator) {
+    /** Reads all of {@code text}, cells parted by {@code separator}. */
+    public CsvReader(String text, char separator) {
         this.text = text;
         this.separator = separator;
         while (at < text.length()) {
@@ -33,16 +34,17 @@ final class CsvReader {
     }
 
     /** The rows that hold something. */
-    List<Row> rows() {
+    public List<Row> rows() {
         return rows.stream().filter(row -> !row.isBlank()).toList();
     }
 
-    List<ListProblem> problems() {
+    /** What breaks the rules, in order. */
+    public List<ListProblem> problems() {
         return List.copyOf(problems);
     }
 
     /** The separator of {@code text}: semicolon where its first line has more of them than commas, quotes aside. */
-    static char separator(String text) {
+    public static char separator(String text) {
         int balance = 0;
         boolean quoted = false;
         for (int i = 0; i < text.length() && (quoted || !isLineEnd(text.charAt(i))); i++) {

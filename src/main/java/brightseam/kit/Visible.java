@@ -1,19 +1,19 @@
 package brightseam.kit;
 
 /** What can be shown, and sent back out in a list, without doing something by itself. */
-final class Visible {
+public final class Visible {
 
     private static final int SHOWN_MAX = 60;
 
     private Visible() {}
 
     /** Whether a spreadsheet program would take {@code text} for a formula. */
-    static boolean beginsFormula(String text) {
+    public static boolean beginsFormula(String text) {
         return !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0;
     }
 
     /** Whether the character can be seen and leaves the others where they are. */
-    static boolean isVisible(int codePoint) {
+    public static boolean isVisible(int codePoint) {
         return codePoint != '\uFFFD'
                 && switch (Character.getType(codePoint)) {
                     case Character.CONTROL,
@@ -28,7 +28,7 @@ final class Visible {
     }
 
     /** {@code text} for a report: shortened, a point for what cannot be seen, an apostrophe before a formula. */
-    static String shown(String text) {
+    public static String shown(String text) {
         StringBuilder shown = new StringBuilder(beginsFormula(text) ? "'" : "");
         text.codePoints().limit(SHOWN_MAX).forEach(c -> shown.appendCodePoint(isVisible(c) ? c : '\u00B7'));
         return text.codePointCount(0, text.length()) > SHOWN_MAX ? shown.append('\u2026').toString() : shown.toString();

@@ -33,8 +33,8 @@ public record Arc(
 
     /** Whether what is known of its oxygen so far leaves a doubt. */
     public boolean isDoubtful() {
-        return evidence.filter(known -> !known.isClean()).isPresent()
-                || cooling.filter(known -> !known.isClean()).isPresent();
+        return evidence.filter(known -> !known.clean()).isPresent()
+                || cooling.filter(known -> !known.clean()).isPresent();
     }
 
     Arc stopped(Moment at) {

@@ -44,6 +44,9 @@ final class ArcRules {
             against.add(new ArcRefusal.JointNotPlanned(joint));
         }
         state.ifPresent(known -> against.addAll(earlierWork(known)));
+        if (purpose == ArcPurpose.REPAIR && state.filter(Joint::isWelded).isEmpty()) {
+            against.add(new ArcRefusal.NothingToRepair(joint));
+        }
         against.addAll(welder());
         facts.chamber().ifPresentOrElse(chamber -> against.addAll(chamber(chamber)),
                 () -> against.add(new ArcRefusal.NoSessionForJoint(joint, joint.kit())));
@@ -72,9 +75,6 @@ final class ArcRules {
 
     private List<Refusal> repair(Joint known, Optional<Judgement> judged) {
         List<Refusal> against = new ArrayList<>();
-        if (!known.isWelded()) {
-            against.add(new ArcRefusal.NothingToRepair(joint));
-        }
         boolean goesOn = known.lastArc().filter(arc -> arc.purpose() == ArcPurpose.REPAIR).isPresent()
                 && known.isHot(now);
         int most = known.plan().jointClass().repairsMax().orElse(Integer.MAX_VALUE);
@@ -110,18 +110,18 @@ final class ArcRules {
     }
 
     private Optional<Refusal> oxygen(GasReading reading) {
-        if (!reading.isUsable()) {
+        if (!reading.usable()) {
             return Optional.of(new ArcRefusal.OxygenNotKnown(joint, reading.meter().value(), trouble(reading)));
         }
-        return reading.isWithin() ? Optional.empty() : Optional.of(new ArcRefusal.OxygenTooHigh(
+        return reading.within() ? Optional.empty() : Optional.of(new ArcRefusal.OxygenTooHigh(
                 joint, reading.meter(), reading.ppm().orElseThrow(), reading.ppmMax()));
     }
 
     private Optional<Refusal> moisture(GasReading reading) {
-        if (!reading.isUsable()) {
+        if (!reading.usable()) {
             return Optional.of(new ArcRefusal.MoistureNotKnown(joint, reading.meter(), trouble(reading)));
         }
-        return reading.isWithin() ? Optional.empty() : Optional.of(new ArcRefusal.MoistureTooHigh(
+        return reading.within() ? Optional.empty() : Optional.of(new ArcRefusal.MoistureTooHigh(
                 joint, reading.meter(), reading.ppm().orElseThrow(), reading.ppmMax()));
     }
 
@@ -133,8 +133,8 @@ final class ArcRules {
         if (!facts.backSide().confirmed()) {
             against.add(new ArcRefusal.BackSideNotConfirmed(joint, plan.backSide()));
         }
-        facts.backSide().oxygen().filter(reading -> !reading.isWithin()).ifPresent(reading ->
-                against.add(reading.isUsable()
+        facts.backSide().oxygen().filter(reading -> !reading.within()).ifPresent(reading ->
+                against.add(reading.usable()
                         ? new ArcRefusal.BackSideTooHigh(
                                 joint, reading.meter(), reading.ppm().orElseThrow(), reading.ppmMax())
                         : new ArcRefusal.BackSideNotKnown(joint, reading.meter(), trouble(reading))));

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param gaps the spans in which no usable reading came for longer than allowed
  * @param gapSecondsMax the longest time between readings that was allowed
  * @param readings how many readings lie in it
+ * @param readingsDoubtful those of them that were out of range, frozen, or of a meter whose calibration was over
  * @param seriesSha256 SHA-256 of the stored stretch
  * @param proven whether readings that count cover all of it
  */
@@ -36,6 +37,7 @@ public record GasEvidence(
         List<HotSpan> gaps,
         BigDecimal gapSecondsMax,
         int readings,
+        int readingsDoubtful,
         String seriesSha256,
         boolean proven) {
 
@@ -46,7 +48,7 @@ public record GasEvidence(
     }
 
     /** Whether it proves that the oxygen stayed at the limit or below all the time. */
-    public boolean isClean() {
+    public boolean clean() {
         return proven && excursions.isEmpty() && gaps.isEmpty();
     }
 }

@@ -15,12 +15,12 @@ import java.util.Optional;
 public record GasReading(SupplyId meter, Optional<BigDecimal> ppm, BigDecimal ppmMax, Optional<String> trouble) {
 
     /** Whether what it says counts. */
-    public boolean isUsable() {
+    public boolean usable() {
         return ppm.isPresent() && trouble.isEmpty();
     }
 
     /** Whether it counts and lies at the limit or below. */
-    public boolean isWithin() {
-        return isUsable() && ppm.orElseThrow().compareTo(ppmMax) <= 0;
+    public boolean within() {
+        return usable() && ppm.orElseThrow().compareTo(ppmMax) <= 0;
     }
 }

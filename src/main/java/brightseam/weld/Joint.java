@@ -93,10 +93,15 @@ public record Joint(JointId id, int issue, MapJoint plan, List<Arc> arcs, List<J
             if (!arc.isRunning() && arc.evidence().isEmpty()) {
                 owed.add(new Owed(arc.run(), HotStretch.ARC, arc.hotFrom(), arc.stoppedAt().orElseThrow()));
             }
+            cooling(arc).filter(one -> arc.cooling().isEmpty() && !now.isBefore(one.to())).ifPresent(owed::add);
         }
-        lastArc().filter(arc -> owesCooling(arc, now)).ifPresent(arc -> owed.add(new Owed(
-                arc.run(), HotStretch.COOLING, arc.stoppedAt().orElseThrow(), coolAt().orElseThrow())));
         return owed;
+    }
+
+    /** Whether it is cool and everything that its readings prove is known. */
+    public boolean isSettled() {
+        return arcs.stream().allMatch(arc -> arc.evidence().isPresent()
+                && (arc.cooling().isPresent() || cooling(arc).isEmpty()));
     }
 
     /** How far it has come at {@code now}. */
@@ -120,7 +125,12 @@ public record Joint(JointId id, int issue, MapJoint plan, List<Arc> arcs, List<J
         return isWelded() ? JointStanding.WELDED : JointStanding.TACKED;
     }
 
-    private boolean owesCooling(Arc arc, Moment now) {
-        return !arc.isRunning() && arc.cooling().isEmpty() && !plan.cooling().hold().isZero() && !isHot(now);
+    /** The time that it cools after {@code arc}; none where the next arc came before it was cool. */
+    private Optional<Owed> cooling(Arc arc) {
+        boolean overtaken = arcs.stream().anyMatch(next -> next.run() == arc.run() + 1
+                && next.hotFrom().isBefore(next.startedAt()));
+        return arc.stoppedAt().filter(stopped -> !overtaken && !plan.cooling().hold().isZero())
+                .map(stopped -> new Owed(
+                        arc.run(), HotStretch.COOLING, stopped, stopped.plus(plan.cooling().hold())));
     }
 }
