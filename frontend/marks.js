@@ -22,6 +22,12 @@ const SHAPES = {
   // triangle: caution
   caution: '<path d="M24 3L46 44H2z" fill="none" stroke="currentColor" stroke-width="5" stroke-linejoin="round"/>'
     + '<path d="M24 17v13" stroke="currentColor" stroke-width="5"/><circle cx="24" cy="37" r="3" fill="currentColor"/>',
+  // an hourglass: hot, has to stay where it is
+  cooling: '<path d="M8 4h32M8 44h32" stroke="currentColor" stroke-width="6"/>'
+    + '<path d="M12 6h24v6L24 24 12 12zM24 24l12 12v6H12v-6z" fill="currentColor"/>',
+  // a ring half filled: done, not looked at yet
+  half: '<circle cx="24" cy="24" r="19" fill="none" stroke="currentColor" stroke-width="5"/>'
+    + '<path d="M24 5a19 19 0 0 1 0 38z" fill="currentColor"/>',
   // corner marks round a line of bars: scan
   scan: '<path d="M3 14V3h11M34 3h11v11M45 34v11H34M14 45H3V34" fill="none" stroke="currentColor" stroke-width="5"/>'
     + '<path d="M13 14v20M20 14v20M28 14v20M36 14v20" stroke="currentColor" stroke-width="4"/>',

@@ -11,17 +11,17 @@ import java.util.List;
 /** Draws a {@link SeriesChart}, from what lies at the back to what lies in front. */
 final class SeriesDrawer {
 
-    private static final double LEFT = 96;
-    private static final double RIGHT = 745;
-    private static final double TOP = 48;
+    private static final double LEFT = 122;
+    private static final double RIGHT = 712;
+    private static final double TOP = 54;
     private static final double BOTTOM = 330;
-    private static final int TEXT = 18;
-    private static final int TEXT_SMALL = 16;
+    private static final int TEXT = 22;
+    private static final int TEXT_SMALL = 20;
     /** Fewer readings than this are shown as points too. */
     private static final int POINTS_MAX = 60;
     private static final double HATCH = 12;
-    private static final double WORD = 90;
-    private static final double LETTER = 9.6;
+    private static final double WORD = 60;
+    private static final double LETTER = 12.2;
 
     private final SeriesChart chart;
     private final Canvas canvas;
@@ -56,9 +56,9 @@ final class SeriesDrawer {
         for (ChartWindow.Tick tick : chart.window().ticks()) {
             double x = across(tick.atMillis());
             canvas.line(x, BOTTOM, x, BOTTOM + 7, 2, Stroke.SOLID);
-            canvas.text(x, BOTTOM + 26, TEXT_SMALL, Anchor.MIDDLE, false, tick.label());
+            canvas.text(x, BOTTOM + 30, TEXT_SMALL, Anchor.MIDDLE, false, tick.label());
         }
-        canvas.text(RIGHT, BOTTOM + 50, TEXT_SMALL, Anchor.END, true, chart.window().unit());
+        canvas.text(RIGHT, BOTTOM + 58, TEXT_SMALL, Anchor.END, true, chart.window().unit());
         canvas.text(8, 22, TEXT, Anchor.START, true, chart.unit());
         canvas.text(LEFT, 22, TEXT, Anchor.START, false, chart.label());
     }
@@ -81,9 +81,11 @@ final class SeriesDrawer {
         canvas.box(from, TOP, width, BOTTOM - TOP, Shade.WHITE, 0);
         canvas.hatch(from, TOP, width, BOTTOM - TOP, HATCH);
         if (width > WORD) {
-            canvas.box(from + width / 2 - 62, BOTTOM - 40, 124, 28, Shade.WHITE, 1);
-            canvas.text(from + width / 2, BOTTOM - 20, TEXT_SMALL, Anchor.MIDDLE, true,
-                    "no data " + Words.duration(Duration.ofMillis(gap.millis())));
+            String words = "no data " + Words.duration(Duration.ofMillis(gap.millis()));
+            double half = words.length() * LETTER / 2 + 6;
+            double middle = Math.clamp(from + width / 2, LEFT + half, RIGHT - half);
+            canvas.box(middle - half, BOTTOM - 42, 2 * half, 32, Shade.WHITE, 1);
+            canvas.text(middle, BOTTOM - 19, TEXT_SMALL, Anchor.MIDDLE, true, words);
         }
     }
 
@@ -154,9 +156,9 @@ final class SeriesDrawer {
         double width = words.length() * LETTER + 16;
         double left = Math.clamp(across(arrival.atMillis()) - width / 2, LEFT + 4, RIGHT - width);
         // Above the curve there is always room: oxygen only ever falls while a chamber is purged.
-        canvas.line(across(arrival.atMillis()), TOP + 34, across(arrival.atMillis()), y - 9, 1, Stroke.SOLID);
-        canvas.box(left, TOP + 4, width, 30, Shade.WHITE, 1);
-        canvas.text(left + width / 2, TOP + 25, TEXT_SMALL, Anchor.MIDDLE, true, words);
+        canvas.line(across(arrival.atMillis()), TOP + 38, across(arrival.atMillis()), y - 9, 1, Stroke.SOLID);
+        canvas.box(left, TOP + 4, width, 34, Shade.WHITE, 1);
+        canvas.text(left + width / 2, TOP + 28, TEXT_SMALL, Anchor.MIDDLE, true, words);
     }
 
     private void doubtful() {
@@ -166,8 +168,8 @@ final class SeriesDrawer {
         List<ChartPoint.Doubt> kinds = chart.points().stream().map(ChartPoint::doubt)
                 .filter(doubt -> doubt != ChartPoint.Doubt.NONE).distinct().sorted().toList();
         for (ChartPoint.Doubt kind : kinds) {
-            canvas.mark(x, BOTTOM + 58, 6, kind.shape());
-            canvas.text(x + 14, BOTTOM + 64, TEXT_SMALL, Anchor.START, false, kind.words());
+            canvas.mark(x, BOTTOM + 52, 6, kind.shape());
+            canvas.text(x + 14, BOTTOM + 59, TEXT_SMALL, Anchor.START, false, kind.words());
             x += 14 + kind.words().length() * LETTER + 34;
         }
     }

@@ -110,8 +110,8 @@ class SeriesChartTest {
             picture.getParentFile().mkdirs();
             ImageIO.write(sheet, "png", picture);
             // The limit's line runs across the paper where the scale puts it.
-            double y = chart.scale(330, 48).at(chart.limit().orElseThrow());
-            for (int x = 200; x < 700; x += 100) {
+            double y = chart.scale(330, 54).at(chart.limit().orElseThrow());
+            for (int x = 260; x < 700; x += 100) {
                 assertThat(sheet.getRGB(x, (int) (2 * y)) & 0xff).as("at " + x).isLessThan(90);
             }
         }

@@ -24,6 +24,10 @@ public final class Mark extends Part {
         STAMP,
         /** A caution: an open triangle. */
         CAUTION,
+        /** Hot, has to stay where it is: an hourglass. */
+        COOLING,
+        /** Done and not looked at yet: a ring half filled. */
+        HALF,
         /** Scanning: corner marks round bars. */
         SCAN;
 

@@ -8,6 +8,7 @@ import brightseam.kernel.shell.ShopClock;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Keyboard;
 import com.microsoft.playwright.Page;
+import com.vaadin.flow.spring.annotation.EnableVaadin;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -27,7 +28,7 @@ import org.springframework.context.annotation.FilterType;
 
 /** A tablet in a real browser that shows a page of the {@link Gallery}. */
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT, classes = TabletAtParts.App.class)
-abstract class TabletAtParts {
+public abstract class TabletAtParts {
 
     private static final double MAIN_PX = 128;
     private static final double OTHER_PX = 76;
@@ -43,9 +44,10 @@ abstract class TabletAtParts {
         "org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterAutoConfiguration",
         "org.springframework.boot.security.autoconfigure.web.servlet.ServletWebSecurityAutoConfiguration",
         "com.vaadin.flow.spring.SpringSecurityAutoConfiguration"})
+    @EnableVaadin({"brightseam.ui.parts", "brightseam.ui.chamber"})
     @ComponentScan(basePackages = "brightseam.app", useDefaultFilters = false,
             includeFilters = @ComponentScan.Filter(type = FilterType.REGEX, pattern = ".*AliveController"))
-    static class App {
+    public static class App {
 
         @Bean
         TestClock clock() {
@@ -54,7 +56,7 @@ abstract class TabletAtParts {
     }
 
     /** Runs in real time and can be moved on. */
-    static final class TestClock implements ShopClock {
+    public static final class TestClock implements ShopClock {
         private final long startNanos = System.nanoTime();
         private final AtomicLong skippedMillis = new AtomicLong();
 
@@ -83,11 +85,11 @@ abstract class TabletAtParts {
     private int port;
 
     @Autowired
-    TestClock clock;
+    protected TestClock clock;
 
     private final List<String> faults = new ArrayList<>();
-    BrowserContext context;
-    Page page;
+    protected BrowserContext context;
+    protected Page page;
 
     @BeforeEach
     void open_a_tablet() {
@@ -104,14 +106,14 @@ abstract class TabletAtParts {
         assertThat(faults).as("faults in the page").isEmpty();
     }
 
-    final void show(String name) {
+    protected final void show(String name) {
         page.navigate("http://localhost:" + port + "/gallery/" + name);
         page.locator(".work-card").first().waitFor();
         page.waitForFunction("() => [...document.querySelectorAll('*')].every(e => !e.localName.startsWith('shop-')"
                 + " || customElements.get(e.localName))");
     }
 
-    final void photograph(String name) {
+    protected final void photograph(String name) {
         int width = page.viewportSize().width;
         int height = page.viewportSize().height;
         page.screenshot(new Page.ScreenshotOptions()
@@ -119,7 +121,7 @@ abstract class TabletAtParts {
                 .setPath(Path.of("target/screenshots/parts-%s-%dx%d.png".formatted(name, width, height))));
     }
 
-    final void targets(String within) {
+    protected final void targets(String within) {
         List<Target> targets = boxes(within);
         for (Target one : targets) {
             assertThat(Math.min(one.width(), one.height())).as("size of " + one.words())

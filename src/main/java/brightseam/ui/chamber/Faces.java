@@ -1,0 +1,164 @@
+package brightseam.ui.chamber;
+
+import brightseam.kernel.Moment;
+import brightseam.kernel.shell.ShopClock;
+import brightseam.procedure.Hold;
+import brightseam.ui.parts.Chart;
+import brightseam.ui.parts.Drawn;
+import brightseam.ui.parts.HoldClock;
+import brightseam.ui.parts.Mark;
+import brightseam.ui.parts.RunningHold;
+import brightseam.ui.parts.Texts;
+import brightseam.ui.parts.WorkCard;
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Draws what a card is about; answers what of it lives on from second to second. */
+final class Faces {
+
+    private static final Consumer<Live> STILL = live -> { };
+
+    private final Hands hands;
+    private final ShopClock clock;
+    private final String notice;
+
+    /** @param notice what goes before every caution */
+    Faces(Hands hands, ShopClock clock, String notice) {
+        this.hands = hands;
+        this.clock = clock;
+        this.notice = notice;
+    }
+
+    Consumer<Live> draw(WorkCard card, Doing doing) {
+        return switch (doing) {
+            case Doing.CheckIn list -> checkIn(card, list);
+            case Doing.Telling telling -> {
+                card.instruction(telling.instruction());
+                card.add(Texts.lines(telling.lines()));
+                yield STILL;
+            }
+            case Doing.Purging purging -> purging(card);
+            case Doing.Welding welding -> new WeldingFace(hands).draw(card, welding);
+            case Doing.AtLock lock -> atLock(card, lock);
+            case Doing.ArcReady ready -> new ArcFace(hands, clock).ready(card, ready);
+            case Doing.ArcBurns burns -> new ArcFace(hands, clock).burns(card, burns);
+            case Doing.ArcOver over -> arcOver(card, over);
+            case Doing.Ending ending -> {
+                card.add(Texts.lines(ending.lines()));
+                ending.cooling().ifPresent(cooling -> card.add(clock(cooling)));
+                yield STILL;
+            }
+            case Doing.Over over -> over(card, over);
+            case Doing.Asking asking -> new AskFace(hands, notice).draw(card, asking.asked());
+        };
+    }
+
+    private Consumer<Live> checkIn(WorkCard card, Doing.CheckIn list) {
+        card.add(Texts.ask(list.ask()));
+        UnorderedList needs = new UnorderedList();
+        needs.addClassName("needs-list");
+        list.needs().forEach(need -> needs.add(need(need)));
+        card.add(needs);
+        return STILL;
+    }
+
+    private ListItem need(Need need) {
+        Span title = new Span(need.title());
+        title.addClassName("need-title");
+        Span detail = new Span(need.detail());
+        detail.addClassName("need-detail");
+        Div words = new Div(title, detail);
+        words.addClassName("need-words");
+        Span state = new Span(need.standing().word());
+        state.addClassName("need-state");
+        ListItem item = new ListItem(new Mark(switch (need.standing()) {
+            case IN -> Mark.Kind.SIGNED;
+            case MISSING -> Mark.Kind.SCAN;
+            case LEFT_OUT -> Mark.Kind.STOPPED;
+        }), words, state);
+        need.acts().forEach(act -> item.add(Acts.button(act, hands)));
+        item.getElement().setAttribute("data-standing", need.standing().name().toLowerCase(java.util.Locale.ROOT));
+        return item;
+    }
+
+    private Consumer<Live> purging(WorkCard card) {
+        BigGauge oxygen = new BigGauge();
+        Span forecast = new Span();
+        forecast.addClassName("forecast");
+        Div level = new Div();
+        level.addClassName("levels-off");
+        Chart chart = new Chart(new Drawn("<svg xmlns=\"http://www.w3.org/2000/svg\"></svg>", ""));
+        Div words = new Div(oxygen, forecast, level);
+        words.addClassName("purge-words");
+        Div both = new Div(words, chart);
+        both.addClassName("purge");
+        card.add(both);
+        return live -> {
+            oxygen.show(live.oxygen());
+            live.purge().ifPresent(purge -> {
+                forecast.setText(purge.forecast());
+                level.setText(purge.level().orElse(""));
+                level.setVisible(purge.level().isPresent());
+                chart.show(new Drawn(purge.svg(), purge.words()));
+            });
+        };
+    }
+
+    private Consumer<Live> atLock(WorkCard card, Doing.AtLock lock) {
+        Span measured = new Span();
+        measured.addClassName("lock-oxygen");
+        Div place = new Div(new Chart(LockPicture.of(lock)), Texts.words("lock-state", lock.state()), measured);
+        place.addClassName("lock-picture");
+        Div words = new Div();
+        words.addClassName("lock-words");
+        lock.clock().ifPresent(running -> words.add(clock(running)));
+        lock.cycles().ifPresent(left -> words.add(count(left)));
+        if (!lock.ask().isEmpty()) {
+            words.add(Texts.ask(lock.ask()));
+        }
+        words.add(Texts.lines(lock.inside()), Texts.lines(lock.effect()));
+        Div both = new Div(place, words);
+        both.addClassName("at-lock");
+        card.add(both);
+        return live -> measured.setText(live.lock().map(gauge -> gauge.name() + ": " + gauge.quantity() + " "
+                + gauge.word() + (gauge.limit().isEmpty() ? "" : ", " + gauge.limit())).orElse(""));
+    }
+
+    private static Component count(int cyclesLeft) {
+        Span digits = new Span(String.valueOf(cyclesLeft));
+        digits.addClassName("cycle-digits");
+        Div count = new Div(digits, new Span(cyclesLeft == 1 ? "cycle left" : "cycles left"));
+        count.addClassName("cycles");
+        return count;
+    }
+
+    private Consumer<Live> arcOver(WorkCard card, Doing.ArcOver over) {
+        over.doubt().ifPresent(doubt -> card.add(Texts.words("again", doubt)));
+        over.cooling().ifPresent(cooling -> card.add(clock(cooling)));
+        card.add(Texts.lines(over.evidence()));
+        return STILL;
+    }
+
+    private Consumer<Live> over(WorkCard card, Doing.Over over) {
+        UnorderedList list = new UnorderedList();
+        list.addClassName("summary");
+        over.lines().forEach(line -> {
+            Span value = new Span(line.value());
+            value.addClassName("summary-value");
+            list.add(new ListItem(new Span(line.name()), value));
+        });
+        card.add(list);
+        return STILL;
+    }
+
+    private HoldClock clock(Doing.Running running) {
+        Moment now = clock.now();
+        return new HoldClock(new RunningHold(running.label(), running.since(), now,
+                new Hold(running.length(), Optional.empty()), clock.speed(), running.atZero(), ""));
+    }
+}
