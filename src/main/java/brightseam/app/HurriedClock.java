@@ -2,6 +2,8 @@ package brightseam.app;
 
 import brightseam.kernel.shell.DemoClock;
 import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -10,6 +12,8 @@ final class HurriedClock extends RunningClock implements DemoClock {
 
     private static final double SPEED_MIN = 0.1;
     private static final double SPEED_MAX = 3_600;
+
+    private final List<Runnable> skipped = new CopyOnWriteArrayList<>();
 
     HurriedClock(TimeLine line, Supplier<TimeLine.Sample> clocks, Consumer<TimeLine.Anchor> notes) {
         super(line, clocks, notes);
@@ -26,6 +30,12 @@ final class HurriedClock extends RunningClock implements DemoClock {
             throw new IllegalArgumentException("time runs forward only");
         }
         change((line, now) -> line.skip(duration, now));
+        skipped.forEach(Runnable::run);
+    }
+
+    @Override
+    public void onSkip(Runnable listener) {
+        skipped.add(listener);
     }
 
     /** Returns {@code speed} where a demo clock may run at it. */

@@ -13,4 +13,7 @@ public interface DemoClock extends ShopClock {
 
     /** Jumps forward by {@code duration}, on both time lines. Refuses a negative duration. */
     void skip(Duration duration);
+
+    /** Calls {@code listener} after each skip, on the thread that skipped, before the skip returns. */
+    void onSkip(Runnable listener);
 }

@@ -3,6 +3,8 @@ package brightseam.kernel.shell;
 import brightseam.kernel.Moment;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 
 /** A clock that stands still until a test moves it. Begins on an invented morning, one hour into the shop's time. */
 public final class TestClock implements DemoClock {
@@ -10,6 +12,7 @@ public final class TestClock implements DemoClock {
     /** What the wall says at first. */
     public static final Instant MORNING = Instant.parse("2031-03-04T08:00:00Z");
 
+    private final List<Runnable> skipped = new CopyOnWriteArrayList<>();
     private Moment now = new Moment(MORNING, Duration.ofHours(1).toMillis());
     private double speed = 1;
     private boolean demo;
@@ -20,7 +23,7 @@ public final class TestClock implements DemoClock {
     }
 
     /** Moves both time lines forward. */
-    public synchronized void advance(Duration duration) {
+    public void advance(Duration duration) {
         skip(duration);
     }
 
@@ -35,11 +38,19 @@ public final class TestClock implements DemoClock {
     }
 
     @Override
-    public synchronized void skip(Duration duration) {
+    public void skip(Duration duration) {
         if (duration.isNegative()) {
             throw new IllegalArgumentException("time runs forward only");
         }
-        now = now.plus(duration);
+        synchronized (this) {
+            now = now.plus(duration);
+        }
+        skipped.forEach(Runnable::run);
+    }
+
+    @Override
+    public void onSkip(Runnable listener) {
+        skipped.add(listener);
     }
 
     @Override
