@@ -58,6 +58,7 @@ public final class Crew {
             case ODA_MARSH -> "Office";
             case ILKA_FERROW -> "Bench 1";
             case JUNO_CASTELL -> "Bench 2";
+            case RHEA_TOLLAND, CORIN_VASSE -> "Chamber";
             case BRAM_ODUYA -> "Lead's desk";
             case SANNA_VEIT -> "Stamp desk";
             case TESSA_QUARLE -> "Laboratory";

@@ -16,6 +16,12 @@ public enum DemoPerson {
     /** Is not qualified for the transfer lock. */
     JUNO_CASTELL("P-0102", "Juno Castell", Role.FABRICATOR, "593726", Optional.empty(), List.of("pickle-tank"),
             "the bench; not qualified for the transfer lock"),
+    /** Welds, and takes kits through the chamber. */
+    RHEA_TOLLAND("P-0103", "Rhea Tolland", Role.FABRICATOR, "947260", Optional.empty(),
+            List.of("chamber", "transfer-lock", "weld"), "the chamber: sessions, lock, joints; qualified to weld"),
+    /** Welded until the qualification ran out three days ago. */
+    CORIN_VASSE("P-0104", "Corin Vasse", Role.FABRICATOR, "358471", Optional.empty(),
+            List.of("chamber", "transfer-lock"), List.of("weld"), "the chamber; the qualification to weld is over"),
     /** Releases kits. */
     BRAM_ODUYA("P-0201", "Bram Oduya", Role.LEAD, "614837", Optional.empty(), List.of(),
             "the board, releasing kits, rework"),
@@ -32,16 +38,23 @@ public enum DemoPerson {
     private final String pin;
     private final Optional<String> stamp;
     private final List<String> qualifications;
+    private final List<String> runOut;
     private final String purpose;
 
     DemoPerson(String badge, String fullName, Role role, String pin, Optional<String> stamp,
             List<String> qualifications, String purpose) {
+        this(badge, fullName, role, pin, stamp, qualifications, List.of(), purpose);
+    }
+
+    DemoPerson(String badge, String fullName, Role role, String pin, Optional<String> stamp,
+            List<String> qualifications, List<String> runOut, String purpose) {
         this.badge = new BadgeId(badge);
         this.fullName = fullName;
         this.role = role;
         this.pin = pin;
         this.stamp = stamp;
         this.qualifications = List.copyOf(qualifications);
+        this.runOut = List.copyOf(runOut);
         this.purpose = purpose;
     }
 
@@ -76,5 +89,10 @@ public enum DemoPerson {
 
     List<String> qualifications() {
         return qualifications;
+    }
+
+    /** What the person was qualified for until shortly before the demo begins. */
+    List<String> runOut() {
+        return runOut;
     }
 }

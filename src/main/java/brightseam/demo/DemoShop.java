@@ -34,6 +34,7 @@ final class DemoShop implements SmartLifecycle {
     private final Registers registers;
     private final BathPast baths;
     private final DemoSupplies supplies;
+    private final ChamberGear chamber;
     private final Yesterday yesterday;
     private final Today today;
     private final Now now;
@@ -43,13 +44,14 @@ final class DemoShop implements SmartLifecycle {
     private final boolean withPast;
     private boolean running;
 
-    DemoShop(LastEntries ledger, Registers registers, BathPast baths, DemoSupplies supplies, Yesterday yesterday,
-            Today today, Now now, Story story, Travellers travellers, DemoClock clock,
+    DemoShop(LastEntries ledger, Registers registers, BathPast baths, DemoSupplies supplies, ChamberGear chamber,
+            Yesterday yesterday, Today today, Now now, Story story, Travellers travellers, DemoClock clock,
             @Value("${brightseam.demo-past:true}") boolean withPast) {
         this.ledger = ledger;
         this.registers = registers;
         this.baths = baths;
         this.supplies = supplies;
+        this.chamber = chamber;
         this.yesterday = yesterday;
         this.today = today;
         this.now = now;
@@ -76,6 +78,7 @@ final class DemoShop implements SmartLifecycle {
         baths.play();
         until(end, TRAVELLERS_BEGIN);
         supplies.fill();
+        chamber.fill();
         if (withPast) {
             playPast(end);
         } else {

@@ -39,6 +39,12 @@ final class DemoSupplies {
         clothsAndSolvents();
         tools();
         gauges();
+        forTheChamber();
+    }
+
+    /** Registers {@code meter} as a gauge with its calibration. */
+    void gauge(DemoMeter meter) {
+        lot(meter.label().value(), meter.type(), meter.title(), meter.serial(), GAUGES, meter.daysCalibrated());
     }
 
     private void gloves() {
@@ -75,6 +81,22 @@ final class DemoSupplies {
         lot("G-0403", "feeler-gauge", "Feeler gauges, 0.03 to 0.50 mm", "VF-0631", GAUGES, 220);
         lot("G-0404", "pin-gauge", "Pin gauges, 1.0 to 4.0 mm", "VP-0090", GAUGES, 310);
         lot("G-0405", "micrometer", "Micrometer, 0 to 25 mm", "VM-3318", GAUGES, 95);
+    }
+
+    /** What goes into the chamber beside the kit; the clamp and the tape must not. */
+    private void forTheChamber() {
+        lot("G-0507", "light-meter", "Light meter, stamp desk", "VX-0118", GAUGES, 210);
+        kept("G-0701", "stainless-fixture", "Frame jig, stainless", "KF-310");
+        kept("G-0702", "stainless-lock-tray", "Lock tray, stainless", "KT-021");
+        kept("G-0703", "tungsten-electrode", "Tungsten electrode, 2.4 mm", "KE-1181");
+        kept("G-0704", "tungsten-electrode", "Tungsten electrode, 2.4 mm", "KE-1182");
+        kept("G-0705", "titanium-fixture", "Heel blocks, titanium", "KF-044");
+        kept("G-0706", "copper-chill", "Copper chill, 38 mm tube", "KC-138");
+        kept("G-0707", "ceramic-cup", "Ceramic cup, number 8", "KU-008");
+        kept("G-0708", "aluminium-fixture", "Clamp, aluminium", "KF-902");
+        kept("G-0709", "adhesive-tape", "PVC tape, grey, one roll", "KV-550");
+        lot("G-0105", "white-cotton", "Cotton gloves for the chamber, dried, pair", "FC-0885", CLOTHS, 700);
+        lot("G-0106", "white-cotton", "Cotton gloves for the chamber, dried, pair", "FC-0885", CLOTHS, 700);
     }
 
     private void kept(String id, String type, String title, String number) {

@@ -30,11 +30,11 @@ final class DemoView extends DeskPage {
 
     private final DemoClock clock;
 
-    DemoView(Desk desk, DemoClock clock, DemoLabels labels) {
+    DemoView(Desk desk, DemoClock clock, DemoLabels labels, TroublePanel trouble) {
         super(desk, "Demo");
         this.clock = clock;
         head("Demo", "Everything in this shop is invented, and its clock can be hurried.");
-        List<Component> panels = new ArrayList<>(List.of(clock(), printing()));
+        List<Component> panels = new ArrayList<>(List.of(clock(), trouble.panel(), printing()));
         labels.groups().forEach((heading, group) -> panels.add(Forms.panel(heading, table(heading, group))));
         show(panels.toArray(Component[]::new));
     }

@@ -5,6 +5,7 @@ import brightseam.kernel.Decision;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.Origin;
 import brightseam.kernel.StationId;
+import brightseam.kernel.shell.DemoClock;
 import brightseam.line.StationCommand;
 import brightseam.line.shell.Stations;
 import brightseam.material.HeatCommand;
@@ -28,6 +29,8 @@ import org.springframework.stereotype.Component;
 final class Registers {
 
     private static final Duration QUALIFIED_FOR = Duration.ofDays(300);
+    /** From the filling of the registers to three days before the demo begins. */
+    private static final Duration RUN_OUT_AFTER = DemoClock.HEAD_START.minusDays(3);
     private static final Set<String> NEEDS_QUALIFICATION = Set.of("pickle-tank", "transfer-lock");
     private static final String MILL = "Norrholm Titanium (invented)";
     private static final int SHOP_BINS = 16;
@@ -84,8 +87,14 @@ final class Registers {
         accepted(people.setPin(origin, person.badge(), person.pin()));
         person.stamp().ifPresent(stamp ->
                 accepted(people.run(new PersonCommand.IssueStamp(origin, person.badge(), stamp))));
-        person.qualifications().forEach(word -> accepted(people.run(new PersonCommand.GrantQualification(
-                origin, person.badge(), new Qualification(word, origin.at().wall().plus(QUALIFIED_FOR))))));
+        person.qualifications().forEach(word -> qualify(person, word, QUALIFIED_FOR));
+        person.runOut().forEach(word -> qualify(person, word, RUN_OUT_AFTER));
+    }
+
+    private void qualify(DemoPerson person, String word, Duration holds) {
+        Origin origin = crew.origin(DemoPerson.ODA_MARSH);
+        accepted(people.run(new PersonCommand.GrantQualification(
+                origin, person.badge(), new Qualification(word, origin.at().wall().plus(holds)))));
     }
 
     private void stations() {
