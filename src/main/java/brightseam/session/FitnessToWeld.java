@@ -96,7 +96,8 @@ public final class FitnessToWeld {
         if (now.elapsedMillis() - last.getAsLong() > limits.longestGap().toMillis()) {
             return List.of("silent");
         }
-        return stretch.points().getLast().reliable() ? List.of() : List.of("unreliable-reading");
+        Point newest = stretch.points().getLast();
+        return newest.reliable() && Double.isFinite(newest.ppm()) ? List.of() : List.of("unreliable-reading");
     }
 
     /** Elapsed time of the first reading of the run that ends with the last one. */

@@ -8,7 +8,7 @@ import java.util.Optional;
  * The transfer lock. Its doors are a single value, so that both open cannot even be said.
  *
  * @param doors which door is open, or what goes on behind shut ones
- * @param clean whether argon filled it since the outer door was last open; only then may the inner door open
+ * @param clean whether the argon of a chamber that was fit has filled it since a door was last open
  * @param since from when on
  * @param need what its purge needs, while it is purged
  * @param cyclesDone cycles that its purge has had
@@ -45,11 +45,12 @@ public record Lock(Doors doors, boolean clean, Moment since, Optional<LockNeed> 
     }
 
     Lock innerOpen(Moment at) {
-        return new Lock(Doors.INNER_OPEN, true, at, need, cyclesDone);
+        return new Lock(Doors.INNER_OPEN, false, at, need, cyclesDone);
     }
 
-    Lock innerShut(Moment at) {
-        return new Lock(Doors.BOTH_SHUT, true, at, need, cyclesDone);
+    /** The gas of the chamber is in it now, which is clean only where the chamber's is. */
+    Lock innerShut(boolean chamberFit, Moment at) {
+        return new Lock(Doors.BOTH_SHUT, chamberFit, at, need, cyclesDone);
     }
 
     /** How long it has been purged at {@code now}; zero where it is not. */

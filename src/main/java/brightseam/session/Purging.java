@@ -17,8 +17,9 @@ final class Purging {
                 .refuseIf(s.phase().isPurged(), () -> new SessionRefusal.PurgeRunning(
                         s.id(), s.gas().purge().orElseThrow().startedAt()))
                 .refuseIf(unexplained && c.argon().isEmpty(), () -> new SessionRefusal.NoArgonConnected(s.chamber()))
-                .refuseFor(c.argon().filter(argon -> unexplained && !argon.suffices()).map(argon -> new SessionRefusal.ArgonTooLittle(
-                        argon.supply(), argon.leftStandardLitres(), argon.neededStandardLitres())))
+                .refuseFor(c.argon().filter(argon -> unexplained && !argon.suffices())
+                        .map(argon -> new SessionRefusal.ArgonTooLittle(
+                                argon.supply(), argon.leftStandardLitres(), argon.neededStandardLitres())))
                 .refuseFor(c.argon().filter(argon -> argon.oxygenPpm().compareTo(c.limits().oxygenPpmMax()) >= 0)
                         .map(argon -> new SessionRefusal.ArgonTooImpure(
                                 argon.supply(), argon.oxygenPpm(), c.limits().oxygenPpmMax())))

@@ -105,7 +105,7 @@ final class SessionFold {
             case SessionEvent.LockCycled ignored -> lock = lock.cycled();
             case SessionEvent.InnerOpened opened -> innerOpened(opened);
             case SessionEvent.InnerShut shut -> {
-                lock = lock.innerShut(at);
+                lock = lock.innerShut(phase == Phase.FIT, at);
                 pass(shut.pass(), pass -> pass.shut(at));
             }
             case SessionEvent.PassJudged judged -> pass(judged.pass(), pass -> pass.with(judged.effect()));

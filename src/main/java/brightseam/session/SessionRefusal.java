@@ -289,6 +289,11 @@ public sealed interface SessionRefusal extends Refusal {
         @Override public String code() { return "lock-holds-air"; }
     }
 
+    /** By its gas and volume the lock never comes below what its inner door may open at. */
+    record LockNeverClean(StationId chamber) implements SessionRefusal {
+        @Override public String code() { return "lock-never-clean"; }
+    }
+
     /** The lock's purge has not lasted long enough. */
     record LockPurgeRunning(Duration purgedFor, Duration needed, Moment until) implements SessionRefusal {
         @Override public String code() { return "lock-purge-running"; }

@@ -125,6 +125,16 @@ class LockTest {
     }
 
     @Test
+    void a_lock_that_took_the_gas_of_a_chamber_not_fit_is_purged_again() {
+        SessionRig rig = purging().does(ask -> ask.purgeLock(sweep())).later(600).does(SessionRig::openInner)
+                .does(SessionRig::shutInner).later(7_200).does(SessionRig::noteFit);
+        assertThat(rig.refusals(SessionRig::openInner)).containsExactly(new SessionRefusal.LockHoldsAir(ID));
+        SessionRig spoilt = wireInPurgedLock().does(SessionRig::openInner).does(SessionRig::noteUnfit)
+                .does(SessionRig::shutInner);
+        assertThat(spoilt.codes(SessionRig::openInner)).containsExactly("lock-holds-air");
+    }
+
+    @Test
     void a_cold_part_goes_out_through_the_lock() {
         SessionRig rig = wireInPurgedLock().does(SessionRig::openInner).later(20);
         assertThat(rig.refusals(out("T-1042", new Hot("T-1042")))).containsExactly(new Hot("T-1042"));

@@ -3,14 +3,17 @@ package brightseam.session.shell;
 import brightseam.kernel.Moment;
 import brightseam.kernel.StationId;
 import brightseam.session.GasLimits;
-import brightseam.session.LockPass;
 import brightseam.session.MeterFact;
 import brightseam.session.Stretch;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.Optional;
 
 /** What a session asks of the meters. Oxygen and moisture in ppm by volume, the room's oxygen in percent. */
 public interface GasMeters {
+
+    /** The highest reading of a stretch, and whether readings without a gap prove it. */
+    record Highest(BigDecimal oxygenPpm, boolean proven) {}
 
     /** The oxygen meter of a chamber as it stands now; empty where none is registered. */
     Optional<MeterFact> oxygen(StationId chamber);
@@ -35,5 +38,5 @@ public interface GasMeters {
      *
      * @param longestGap the longest time between readings that proves something
      */
-    Optional<LockPass.Effect> highest(StationId chamber, Moment from, Moment to, Duration longestGap);
+    Optional<Highest> highest(StationId chamber, Moment from, Moment to, Duration longestGap);
 }

@@ -128,7 +128,9 @@ public class LockActions {
             Origin origin = actions.origin(actor);
             Optional<LockNeed> need = gear.lockNeed(state.chamber(), origin.at());
             return need.isEmpty()
-                    ? new Prepared.Refused<>(List.of(new SessionRefusal.NoLock(state.chamber())))
+                    ? new Prepared.Refused<>(List.of(state.lockStation().isEmpty()
+                            ? new SessionRefusal.NoLock(state.chamber())
+                            : new SessionRefusal.LockNeverClean(state.chamber())))
                     : sessions.prepare(session, List.of(command.apply(need.get(), origin)));
         }));
     }

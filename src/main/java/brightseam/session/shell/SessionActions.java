@@ -206,7 +206,9 @@ public class SessionActions {
     }
 
     static Prepared<ChamberSession> joined(Prepared<ChamberSession> session, Prepared<?> travellers) {
-        return session.with(travellers, (state, ignored) -> state);
+        Prepared<ChamberSession> both = session.with(travellers, (state, ignored) -> state);
+        return both instanceof Prepared.Refused<ChamberSession> refused
+                ? new Prepared.Refused<>(refused.refusals().stream().distinct().toList()) : both;
     }
 
     private Prepared<ChamberSession> together(

@@ -86,7 +86,8 @@ class SessionWatch {
             return;
         }
         meters.highest(session.chamber(), pass.openedAt(), until, limits.get().longestGap())
-                .ifPresent(effect -> note(session, pass, effect));
+                .ifPresent(highest -> note(session, pass, new LockPass.Effect(
+                        highest.oxygenPpm(), WATCHED_AFTER_PASS, highest.proven())));
     }
 
     private void note(ChamberSession session, LockPass pass, LockPass.Effect effect) {
@@ -94,7 +95,8 @@ class SessionWatch {
             Origin origin = actions.origin(SHOP);
             Prepared<ChamberSession> noted = sessions.prepare(session.id(), List.of(
                     new SessionCommand.NotePass(session.id(), pass.number(), effect, origin)));
-            return noted instanceof Prepared.Ready<ChamberSession> ready ? SessionActions.joined(noted,
+            boolean fresh = state.passesToJudge().stream().anyMatch(one -> one.number() == pass.number());
+            return fresh && noted instanceof Prepared.Ready<ChamberSession> ready ? SessionActions.joined(noted,
                     record.notePassIn(origin, ready.result(), ready.result().passes().get(pass.number() - 1))) : noted;
         }));
     }

@@ -7,7 +7,7 @@ import brightseam.procedure.shell.SharedTables;
 import java.util.List;
 import org.springframework.stereotype.Component;
 
-/** What sessions need besides parts and filler: the kit's own list, or the usual of {@code shared/session-needs.yaml}. */
+/** What sessions need besides parts and filler: the kit's own list, else that of {@code shared/session-needs.yaml}. */
 @Component
 final class UsualNeeds {
 
