@@ -4,6 +4,7 @@ import brightseam.kernel.BadgeId;
 import brightseam.kernel.SessionId;
 import brightseam.kernel.StationId;
 import brightseam.kernel.TravellerId;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param moisture what its moisture meter said
  * @param argon what the chamber drew on
  * @param travellers the records of the pieces, sorted
+ * @param longestGap the longest time between readings that proves something over it
  * @param simulated whether a meter was a simulation
  */
 public record ArcSetting(
@@ -38,6 +40,7 @@ public record ArcSetting(
         Optional<GasReading> moisture,
         ArgonFact argon,
         List<TravellerId> travellers,
+        Duration longestGap,
         boolean simulated) {
 
     /** Sorts the travellers, each once. */

@@ -4,6 +4,7 @@ import brightseam.kernel.KitId;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.SessionId;
 import brightseam.kernel.StationId;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param oxygen what the oxygen meter says; empty where the chamber has none
  * @param moisture what the moisture meter says; empty where the session has no limit for moisture
  * @param argon what it draws on; empty where nothing is connected
+ * @param longestGap the longest time between readings that proves something
  * @param simulated whether a meter of it is a simulation
  */
 public record ChamberFact(
@@ -27,6 +29,7 @@ public record ChamberFact(
         Optional<GasReading> oxygen,
         Optional<GasReading> moisture,
         Optional<ArgonFact> argon,
+        Duration longestGap,
         boolean simulated) {
 
     /** Copies the list. */

@@ -64,7 +64,7 @@ public final class JointDecider {
         return new ArcSetting(chamber.session(), chamber.chamber(), facts.welder().badge(), facts.welder().name(),
                 facts.welder().qualifiedUntil(ArcRules.QUALIFICATION), facts.filler().map(FillerFact::label),
                 plan.backSide(), facts.backSide().oxygen(), chamber.oxygen().orElseThrow(), chamber.moisture(),
-                chamber.argon().orElseThrow(), travellers, chamber.simulated());
+                chamber.argon().orElseThrow(), travellers, chamber.longestGap(), chamber.simulated());
     }
 
     private static Decision<JointEvent> take(Joint joint, JointCommand.TakeEvidence c) {

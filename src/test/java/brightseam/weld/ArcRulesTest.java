@@ -20,6 +20,7 @@ import brightseam.kernel.StationId;
 import brightseam.kernel.SupplyId;
 import brightseam.people.Person;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -93,7 +94,7 @@ class ArcRulesTest {
                 new BigDecimal("39"), Optional.empty());
         Refusal unfit = new ArcRefusal.NoSessionForJoint(JOINT, KIT);
         ChamberFact chamber = new ChamberFact(Weld.SESSION, KIT, new StationId("CH-01"), List.of(unfit),
-                Optional.of(oxygen("1")), Optional.of(wet), Optional.empty(), false);
+                Optional.of(oxygen("1")), Optional.of(wet), Optional.empty(), Duration.ofSeconds(5), false);
         assertEquals(List.of(unfit,
                         new ArcRefusal.MoistureTooHigh(
                                 JOINT, new SupplyId("G-0202"), new BigDecimal("80"), new BigDecimal("39")),
@@ -105,7 +106,7 @@ class ArcRulesTest {
     void a_session_of_another_kit_is_none() {
         KitId other = new KitId("K-0048");
         ChamberFact chamber = new ChamberFact(new SessionId("CS-0013"), other, new StationId("CH-01"), List.of(),
-                Optional.empty(), Optional.empty(), Optional.empty(), false);
+                Optional.empty(), Optional.empty(), Optional.empty(), Duration.ofSeconds(5), false);
         assertEquals(List.of(new ArcRefusal.OtherKitInside(JOINT, new SessionId("CS-0013"), other)),
                 against(in(chamber)));
     }
@@ -206,7 +207,7 @@ class ArcRulesTest {
     @Test
     void a_joint_keeps_the_plan_of_its_first_arc() {
         weld.starts(ArcPurpose.TACK).stops().passes(900);
-        MapJoint changed = plan(JointClass.C, new Cooling(java.time.Duration.ZERO, "nothing", "nothing"));
+        MapJoint changed = plan(JointClass.C, new Cooling(Duration.ZERO, "nothing", "nothing"));
         weld.does(weld.start(ArcPurpose.WELD, new ArcFacts(Optional.of(new WeldMap.Planned(2, changed)),
                 Optional.of(fit()), Weld.welder(), Set.of("weld"), Optional.of(wire()), CONFIRMED, pieces(),
                 Optional.empty(), Optional.empty())));

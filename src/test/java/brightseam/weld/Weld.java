@@ -75,7 +75,7 @@ public final class Weld {
     /** A chamber with that against it and that oxygen. */
     public static ChamberFact chamber(List<Refusal> notFit, Optional<GasReading> oxygen) {
         return new ChamberFact(SESSION, KIT, new StationId("CH-01"), notFit, oxygen, Optional.empty(),
-                Optional.of(new ArgonFact(new SupplyId("A-0005"), "AR-7781")), true);
+                Optional.of(new ArgonFact(new SupplyId("A-0005"), "AR-7781")), Duration.ofSeconds(5), true);
     }
 
     /** Facts that nothing stands against. */

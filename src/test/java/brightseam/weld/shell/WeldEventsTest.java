@@ -29,6 +29,7 @@ import brightseam.weld.Verdict;
 import brightseam.weld.Weld;
 import brightseam.weld.WeldMapEvent;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -72,7 +73,8 @@ class WeldEventsTest {
     private static ArcSetting bare() {
         return new ArcSetting(Weld.SESSION, new StationId("CH-01"), new BadgeId("P-0007"), "Wim Welder",
                 Optional.empty(), Optional.empty(), BackSide.VENTED, Optional.empty(), Weld.oxygen("8.2"),
-                Optional.empty(), new ArgonFact(new SupplyId("A-0005"), "AR-7781"), List.of(Weld.LEG, Weld.LUG), false);
+                Optional.empty(), new ArgonFact(new SupplyId("A-0005"), "AR-7781"), List.of(Weld.LEG, Weld.LUG),
+                Duration.ofSeconds(5), false);
     }
 
     private static ArcSetting full() {
@@ -81,7 +83,8 @@ class WeldEventsTest {
         return new ArcSetting(Weld.SESSION, new StationId("CH-01"), new BadgeId("P-0007"), "Wim Welder",
                 Optional.of(Instant.parse("2031-12-31T23:00:00Z")), Optional.of("T-1050"), BackSide.PURGED,
                 Optional.of(Weld.oxygen("11")), Weld.oxygen("8.2"), Optional.of(wet),
-                new ArgonFact(new SupplyId("A-0005"), "AR-7781"), List.of(Weld.LEG, Weld.LUG), true);
+                new ArgonFact(new SupplyId("A-0005"), "AR-7781"), List.of(Weld.LEG, Weld.LUG),
+                Duration.ofMillis(2500), true);
     }
 
     private static Judgement judgement(Verdict verdict, Optional<String> remark, Optional<String> useAsIs) {
