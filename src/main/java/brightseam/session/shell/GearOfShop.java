@@ -86,7 +86,7 @@ final class GearOfShop implements ChamberGear {
     @Override
     public Optional<Outlook> outlook(StationId chamber, Moment now) {
         return chambers.find(chamber).map(Versioned::state).flatMap(known -> argon.outlook(
-                        chamber, Optional.empty(), Optional.empty(), ArgonWatch.FULL_MIXING, now)
+                        chamber, Optional.empty(), Optional.empty(), now)
                 .map(outlook -> outlook(known, outlook)));
     }
 
