@@ -44,8 +44,8 @@ public final class ChamberDecider {
             case ChamberCommand.ChangeTerms c -> terms(station, c.terms(), c.signer(), materials).accept(
                     new ChamberEvent.TermsChanged(c.origin(), station, c.terms(), c.reason(), c.signer()));
             case ChamberCommand.RecordLeak c -> signedBy(c.signer(), PROCESS_CONTROL, LEAD, FABRICATOR).accept(
-                    new ChamberEvent.LeakTested(c.origin(), station, c.airLitresPerMinute(), c.mixingEfficiency(), c.how(),
-                            c.signer()));
+                    new ChamberEvent.LeakTested(
+                            c.origin(), station, c.airLitresPerMinute(), c.mixingEfficiency(), c.how(), c.signer()));
             case ChamberCommand.ChangeOver c -> changeOver(chamber, c);
             case ChamberCommand.NoteArgonUsed c -> Rules.check()
                     .refuseIf(chamber.counted().contains(c.report().session()),

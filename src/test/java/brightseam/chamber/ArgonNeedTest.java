@@ -46,8 +46,8 @@ class ArgonNeedTest {
     }
 
     /**
-     * Vacuum cycles of Crowl and Louvar (from memory): from 209460 to 100 ppm with 2 ppm gas at 0.1 to 1.01325 bar takes
-     * ln(98 / 209458) / ln(0.1 / 1.01325) = 3.31, so 4 cycles of 0.9 of the lock's volume.
+     * Vacuum cycles of Crowl and Louvar (from memory): from 209460 to 100 ppm with 2 ppm gas at 0.1 to 1.01325 bar
+     * takes ln(98 / 209458) / ln(0.1 / 1.01325) = 3.31, so 4 cycles of 0.9 of the lock's volume.
      */
     @Test
     void a_lock_by_cycles_takes_whole_cycles() {

@@ -103,7 +103,8 @@ class ChamberDeciderTest {
         assertThat(tested.mixingEfficiency()).isEqualByComparingTo("0.8");
         assertThat(chamber().mixingEfficiency()).isEqualByComparingTo("1");
         assertThat(chamber().leakLitresPerMinute()).isEqualByComparingTo("0");
-        assertThatThrownBy(() -> new ChamberCommand.RecordLeak(CHAMBER, decimal("-1"), Optional.empty(), "how", ORIGIN, CHEMIST))
+        assertThatThrownBy(() -> new ChamberCommand.RecordLeak(
+                CHAMBER, decimal("-1"), Optional.empty(), "how", ORIGIN, CHEMIST))
                 .hasMessageContaining("leak");
     }
 

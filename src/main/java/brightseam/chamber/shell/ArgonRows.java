@@ -3,6 +3,7 @@ package brightseam.chamber.shell;
 import brightseam.chamber.ArgonEvent;
 import brightseam.chamber.ArgonReading;
 import brightseam.kernel.Moment;
+import brightseam.kernel.StationId;
 import brightseam.kernel.SupplyId;
 import brightseam.ledger.Entry;
 import brightseam.ledger.shell.Projection;
@@ -14,8 +15,14 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** Which sources of argon there are, and what was read off them: {@code argon_row}, {@code argon_reading_row}. */
+/**
+ * Which sources of argon there are, what was read off them and what they fed: {@code argon_row},
+ * {@code argon_reading_row}, {@code argon_connection_row}.
+ */
 final class ArgonRows implements Projection {
+
+    /** A stretch of time in which a source fed a chamber, on the elapsed time line. */
+    record Span(SupplyId supply, long fromMillis, long toMillis) {}
 
     private final JdbcClient jdbc;
 
@@ -25,7 +32,7 @@ final class ArgonRows implements Projection {
 
     @Override
     public List<String> tables() {
-        return List.of("argon_row", "argon_reading_row");
+        return List.of("argon_row", "argon_reading_row", "argon_connection_row");
     }
 
     @Override
@@ -40,8 +47,38 @@ final class ArgonRows implements Projection {
                 first.reading().ifPresent(reading -> insert(first.supply(), reading, false, entry.position()));
             }
             case ArgonEvent.Read read -> insert(read.supply(), read.reading(), read.corrects(), entry.position());
+            case ArgonEvent.Connected on -> jdbc.sql("""
+                            insert into argon_connection_row (supply_id, station_id, connected_millis, position)
+                            values (:supply, :station, :at, :position)
+                            """)
+                    .param("supply", on.supply().value()).param("station", on.station().value())
+                    .param("at", on.origin().at().elapsedMillis()).param("position", entry.position()).update();
+            case ArgonEvent.Disconnected off -> jdbc.sql("""
+                            update argon_connection_row set disconnected_millis = :at
+                            where supply_id = :supply and disconnected_millis is null
+                            """)
+                    .param("supply", off.supply().value())
+                    .param("at", off.origin().at().elapsedMillis()).update();
             case ArgonEvent other -> { }
         }
+    }
+
+    /** Which sources fed {@code station} between two moments, clipped to them, in the order of connection. */
+    List<Span> spans(StationId station, long fromMillis, long toMillis) {
+        return jdbc.sql("""
+                        select supply_id, connected_millis, disconnected_millis
+                        from argon_connection_row
+                        where station_id = :station and connected_millis < :to
+                            and (disconnected_millis is null or disconnected_millis > :from)
+                        order by connected_millis, position
+                        """)
+                .param("station", station.value()).param("from", fromMillis).param("to", toMillis)
+                .query((row, number) -> {
+                    long off = row.getLong("disconnected_millis");
+                    long until = row.wasNull() ? toMillis : Math.min(toMillis, off);
+                    return new Span(new SupplyId(row.getString("supply_id")),
+                            Math.max(fromMillis, row.getLong("connected_millis")), until);
+                }).list();
     }
 
     /** Every source, those that are gone too, sorted by label. */

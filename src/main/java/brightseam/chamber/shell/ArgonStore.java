@@ -80,6 +80,11 @@ public final class ArgonStore {
         return rows.readings(supply, limit);
     }
 
+    /** Which sources fed {@code station} between two times of the elapsed time line. */
+    List<ArgonRows.Span> spans(StationId station, long fromMillis, long toMillis) {
+        return rows.spans(station, fromMillis, toMillis);
+    }
+
     /**
      * Brings a source into the shop: registers the supply and the argon under one label, in one append.
      *

@@ -6,13 +6,20 @@ import brightseam.chamber.ArgonLeft;
 import brightseam.chamber.ArgonNeed;
 import brightseam.chamber.ArgonOutlook;
 import brightseam.chamber.ArgonPurity;
+import brightseam.chamber.ArgonReading;
 import brightseam.chamber.ArgonRules;
 import brightseam.chamber.ArgonSource;
 import brightseam.chamber.Chamber;
+import brightseam.chamber.ConsumptionReport;
 import brightseam.kernel.Moment;
+import brightseam.kernel.Origin;
+import brightseam.kernel.SessionId;
 import brightseam.kernel.StationId;
 import brightseam.kernel.SupplyId;
+import brightseam.ledger.Outcome;
 import brightseam.ledger.Versioned;
+import brightseam.people.Signer;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,11 +37,51 @@ public final class ArgonWatch {
 
     private final Chambers chambers;
     private final ArgonStore store;
+    private final ArgonGauges gauges;
 
-    /** Watches the sources of {@code store} for {@code chambers}. */
-    public ArgonWatch(Chambers chambers, ArgonStore store) {
+    /** Watches the sources of {@code store} for {@code chambers}, by what {@code gauges} tell of them meanwhile. */
+    ArgonWatch(Chambers chambers, ArgonStore store, ArgonGauges gauges) {
         this.chambers = chambers;
         this.store = store;
+        this.gauges = gauges;
+    }
+
+    /**
+     * The source as it is at {@code now}: with what a meter in the supply says, where it feeds a chamber whose only
+     * connected source of its form it is and the meter's value is newer than the last reading; else as it was read.
+     */
+    public ArgonSource asRead(ArgonSource source, Moment now) {
+        return source.connectedTo().flatMap(chambers::find).map(Versioned::state)
+                .filter(chamber -> isAlone(source, chamber))
+                .flatMap(chamber -> SourceReading.of(source, chamber, now,
+                        quantity -> gauges.now(chamber.station(), quantity)))
+                .filter(reading -> source.last().filter(last -> !reading.at().isAfter(last.at())).isEmpty())
+                .map(source::with).orElse(source);
+    }
+
+    /**
+     * Stores a change-over as {@link ArgonStore} does. Where nobody read the source that comes off, what the meter in
+     * the supply says of it is stored with it.
+     */
+    public Outcome<Chamber> changeOver(ChangeOverOrder order, Origin origin, Signer signer) {
+        Optional<ArgonReading> metered = order.off().flatMap(store::find).map(Versioned::state)
+                .map(source -> asRead(source, origin.at())).flatMap(ArgonSource::last)
+                .filter(reading -> reading.meter().isPresent());
+        return store.changeOver(new ChangeOverOrder(order.station(), order.off(), order.on(),
+                order.offReading().or(() -> metered), order.onReading(), order.offIsEmpty()), origin, signer);
+    }
+
+    /**
+     * Counts what a session used from {@code from} to {@code to}: source by source by what was read or metered when it
+     * began to feed the chamber and when it ended, and by the flow meters. What was not read stays empty.
+     *
+     * @param forecastStandardLitres what was forecast when its purge began
+     * @return empty where no such chamber is registered
+     */
+    public Optional<ConsumptionReport> count(
+            StationId station, SessionId session, BigDecimal forecastStandardLitres, Moment from, Moment to) {
+        return chambers.find(station).map(Versioned::state).map(chamber ->
+                new ArgonCount(store, gauges).of(chamber, session, forecastStandardLitres, from, to));
     }
 
     /**
@@ -75,6 +122,7 @@ public final class ArgonWatch {
         List<ArgonLeft> left = new ArrayList<>();
         for (SupplyId id : chamber.connected()) {
             store.find(id).map(Versioned::state)
+                    .map(source -> asRead(source, now))
                     .flatMap(source -> ArgonLeft.of(source, chamber.terms().manifold(), true, now))
                     .ifPresent(left::add);
         }
@@ -97,5 +145,12 @@ public final class ArgonWatch {
         List<ArgonPurity> connected = chamber.connected().stream().map(store::find).flatMap(Optional::stream)
                 .map(found -> found.state().purity()).toList();
         return ArgonPurity.worst(connected);
+    }
+
+    private boolean isAlone(ArgonSource source, Chamber chamber) {
+        boolean liquid = source.vessel().form().isLiquid();
+        return chamber.connected().stream().filter(id -> !id.equals(source.id())).map(store::find)
+                .flatMap(Optional::stream)
+                .noneMatch(other -> other.state().vessel().form().isLiquid() == liquid);
     }
 }

@@ -59,7 +59,7 @@ class ArgonStoreTest {
     private final Supplies supplies = new Supplies(ledger, jdbc);
     private final Chambers chambers = new Chambers(ledger, jdbc, supplies, VOCABULARY);
     private final ArgonStore store = new ArgonStore(ledger, jdbc, chambers, supplies);
-    private final ArgonWatch watch = new ArgonWatch(chambers, store);
+    private final ArgonWatch watch = new ArgonWatch(chambers, store, new NoGauges());
 
     private void shop() {
         done(chambers.execute(new ChamberCommand.RegisterChamber(CHAMBER, terms("stainless-steel"), ORIGIN, LEAD)));

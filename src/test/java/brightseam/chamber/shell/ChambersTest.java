@@ -118,7 +118,8 @@ class ChambersTest {
         ApprovedEvents.check("chamber-events.txt", ChamberStreams.TYPES, ChamberStreams.KIND.codec(), List.of(
                 new ChamberEvent.Registered(ORIGIN, CHAMBER, terms, LEAD),
                 new ChamberEvent.TermsChanged(ORIGIN, CHAMBER, sweeping, "pump away for repair", CHEMIST),
-                new ChamberEvent.LeakTested(ORIGIN, CHAMBER, decimal("0.0004"), Optional.of(decimal("0.85")), "rise test over 30 min", CHEMIST),
+                new ChamberEvent.LeakTested(ORIGIN, CHAMBER, decimal("0.0004"), Optional.of(decimal("0.85")),
+                        "rise test over 30 min", CHEMIST),
                 new ChamberEvent.ChangedOver(
                         ORIGIN, CHAMBER, Optional.of(new SupplyId("G-0600")), Optional.of(ARGON), FABRICATOR),
                 new ChamberEvent.ArgonUsed(ORIGIN, CHAMBER, report("CS-0001", Optional.of("9250"))),
