@@ -99,13 +99,19 @@ final class ArcRules {
         if (!chamber.kit().equals(joint.kit())) {
             return List.of(new ArcRefusal.OtherKitInside(joint, chamber.session(), chamber.kit()));
         }
-        List<Refusal> against = new ArrayList<>(chamber.notFit());
-        chamber.oxygen().ifPresentOrElse(reading -> oxygen(reading).ifPresent(against::add),
-                () -> against.add(new ArcRefusal.OxygenNotKnown(joint, "", "the chamber has no oxygen meter")));
-        chamber.moisture().flatMap(this::moisture).ifPresent(against::add);
+        List<Refusal> against = new ArrayList<>(chamber.notFit().isEmpty() ? gas(chamber) : chamber.notFit());
         if (chamber.argon().isEmpty()) {
             against.add(new ArcRefusal.NoArgonConnected(joint, chamber.session()));
         }
+        return against;
+    }
+
+    /** Asked where the session finds nothing: it says the same of readings that it found wanting. */
+    private List<Refusal> gas(ChamberFact chamber) {
+        List<Refusal> against = new ArrayList<>();
+        chamber.oxygen().ifPresentOrElse(reading -> oxygen(reading).ifPresent(against::add),
+                () -> against.add(new ArcRefusal.OxygenNotKnown(joint, "", "the chamber has no oxygen meter")));
+        chamber.moisture().flatMap(this::moisture).ifPresent(against::add);
         return against;
     }
 

@@ -88,18 +88,26 @@ class ArcRulesTest {
                 against(in(Weld.chamber(List.of(), Optional.empty()))));
     }
 
-    @Test
-    void the_session_says_why_the_chamber_is_not_fit_and_moisture_and_argon_count_too() {
+    private static ChamberFact wet(List<Refusal> notFit) {
         GasReading wet = new GasReading(new SupplyId("G-0202"), Optional.of(new BigDecimal("80")),
                 new BigDecimal("39"), Optional.empty());
-        Refusal unfit = new ArcRefusal.NoSessionForJoint(JOINT, KIT);
-        ChamberFact chamber = new ChamberFact(Weld.SESSION, KIT, new StationId("CH-01"), List.of(unfit),
-                Optional.of(oxygen("1")), Optional.of(wet), Optional.empty(), Duration.ofSeconds(5), false);
-        assertEquals(List.of(unfit,
-                        new ArcRefusal.MoistureTooHigh(
+        return new ChamberFact(Weld.SESSION, KIT, new StationId("CH-01"), notFit, Optional.of(oxygen("1")),
+                Optional.of(wet), Optional.empty(), Duration.ofSeconds(5), false);
+    }
+
+    @Test
+    void moisture_and_argon_count_too() {
+        assertEquals(List.of(new ArcRefusal.MoistureTooHigh(
                                 JOINT, new SupplyId("G-0202"), new BigDecimal("80"), new BigDecimal("39")),
                         new ArcRefusal.NoArgonConnected(JOINT, Weld.SESSION)),
-                against(in(chamber)));
+                against(in(wet(List.of()))));
+    }
+
+    @Test
+    void where_the_session_says_why_the_chamber_is_not_fit_the_same_is_not_said_twice() {
+        Refusal unfit = new ArcRefusal.NoSessionForJoint(JOINT, KIT);
+        assertEquals(List.of(unfit, new ArcRefusal.NoArgonConnected(JOINT, Weld.SESSION)),
+                against(in(wet(List.of(unfit)))));
     }
 
     @Test

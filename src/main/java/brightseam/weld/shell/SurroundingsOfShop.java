@@ -1,9 +1,7 @@
 package brightseam.weld.shell;
 
-import brightseam.device.MeterNow;
 import brightseam.device.MeterPlace;
 import brightseam.device.MeterQuantity;
-import brightseam.device.Trouble;
 import brightseam.device.shell.Readings;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.JointId;
@@ -30,13 +28,10 @@ import brightseam.weld.MapJoint;
 import brightseam.weld.PartFact;
 import brightseam.weld.WeldMap;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -132,18 +127,6 @@ class SurroundingsOfShop implements Surroundings {
         ChamberFact chamber = inside.chamber();
         Optional<BigDecimal> limit = chamber.oxygen().map(GasReading::ppmMax);
         return limit.flatMap(most -> readings.now(chamber.chamber(), MeterPlace.BACK_SIDE, MeterQuantity.OXYGEN_PPM)
-                .map(meter -> reading(meter, most)));
-    }
-
-    /** What {@code meter} says, held against {@code ppmMax}; rounded up, never in favour of the weld. */
-    static GasReading reading(MeterNow meter, BigDecimal ppmMax) {
-        return new GasReading(meter.meter().id(),
-                meter.last().map(last -> BigDecimal.valueOf(last.value()).setScale(1, RoundingMode.CEILING)), ppmMax,
-                meter.isUsable() ? Optional.empty() : Optional.of(meter.troubles().stream()
-                        .filter(Trouble::stopsUse).map(SurroundingsOfShop::words).collect(Collectors.joining(", "))));
-    }
-
-    private static String words(Trouble trouble) {
-        return trouble.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                .map(meter -> ArcReadings.reading(meter, most)));
     }
 }

@@ -11,24 +11,21 @@ import brightseam.device.Feed;
 import brightseam.device.Meter;
 import brightseam.device.Reading;
 import brightseam.device.SampleMeters;
-import brightseam.device.SeriesEvidence;
 import brightseam.device.shell.MeterShop;
 import brightseam.device.shell.Readings;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.ContactKind;
 import brightseam.kernel.JointId;
 import brightseam.kernel.Moment;
-import brightseam.kernel.Origin;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.Samples;
 import brightseam.kernel.SupplyId;
 import brightseam.ledger.Outcome;
-import brightseam.ledger.Prepared;
 import brightseam.ledger.shell.FreshDatabase;
-import brightseam.ledger.shell.MemoryLedger;
+import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Projection;
+import brightseam.ledger.shell.TestLedger;
 import brightseam.people.Person;
-import brightseam.people.Signer;
 import brightseam.picture.shell.Pictures;
 import brightseam.procedure.Surface;
 import brightseam.procedure.Vocabulary.SupplyType;
@@ -37,6 +34,7 @@ import brightseam.traveller.Disposition;
 import brightseam.traveller.shell.Actor;
 import brightseam.weld.ArcFacts;
 import brightseam.weld.ArcPurpose;
+import brightseam.weld.ArcRefusal;
 import brightseam.weld.ArgonFact;
 import brightseam.weld.BackSideFact;
 import brightseam.weld.ChamberFact;
@@ -46,21 +44,23 @@ import brightseam.weld.GasReading;
 import brightseam.weld.Joint;
 import brightseam.weld.JointStanding;
 import brightseam.weld.Lighting;
-import brightseam.weld.MapJoint;
 import brightseam.weld.Verdict;
 import brightseam.weld.Weld;
 import brightseam.weld.WeldMap;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.JdbcTransactionManager;
 
 /** Joints from arc to verdict on a real ledger, a real database and real readings. */
 class JointsTest {
@@ -72,15 +72,16 @@ class JointsTest {
     private static final SupplyType LIGHT_METERS = new SupplyType(
             "light-meter", "Light meter", ContactKind.GAUGE, Set.of(Surface.UNCLEANED));
 
-    private final JdbcClient jdbc = FreshDatabase.migrated();
+    private final TestLedger database = TestLedger.inMemory(Stream.concat(MeterShop.PROJECTIONS.stream(),
+            Stream.<Function<JdbcClient, Projection>>of(Joints::jointProjection)).toArray(Function[]::new));
+    private final Ledger ledger = database.ledger();
+    private final JdbcClient jdbc = database.jdbc();
     private final Projection projection = Joints.jointProjection(jdbc);
-    private final MemoryLedger ledger = new MemoryLedger(java.util.stream.Stream.concat(
-            MeterShop.PROJECTIONS.stream().map(made -> made.apply(jdbc)),
-            java.util.stream.Stream.of(projection)).toArray(Projection[]::new));
     private final MeterShop shop = new MeterShop(ledger, jdbc);
     private final Meter meter = shop.oxygen(new Feed.Http());
-    private final Readings readings = new Readings(ledger, jdbc, shop.meters(), shop.clock());
-    private final Told told = new Told();
+    private final Readings readings = new Readings(ledger, jdbc,
+            new JdbcTransactionManager(database.source()), shop.meters(), shop.clock());
+    private final ToldRecord told = new ToldRecord();
     private final Joints joints = new Joints(ledger, jdbc, null, new Around(), told, null, shop.supplies(),
             new Pictures(jdbc), Weld.SCALE, shop.clock());
     private final EvidenceWatch watch = new EvidenceWatch(joints, shop.meters(), readings, shop.clock());
@@ -99,7 +100,7 @@ class JointsTest {
 
         @Override
         public ArcFacts facts(JointId id, Optional<Joint> joint, ArcRequest request, Person welder, Moment now) {
-            GasReading oxygen = SurroundingsOfShop.reading(readings.now(meter.id()), LIMIT);
+            GasReading oxygen = ArcReadings.reading(readings.now(meter.id()), LIMIT);
             ChamberFact chamber = new ChamberFact(Weld.SESSION, KIT, SampleMeters.CHAMBER, List.of(),
                     Optional.of(oxygen), Optional.empty(), Optional.of(new ArgonFact(new SupplyId("A-0005"), "AR-1")),
                     Duration.ofSeconds(5), false);
@@ -114,35 +115,10 @@ class JointsTest {
         }
     }
 
-    /** What the travellers were told. */
-    private static final class Told implements JointRecord {
-        private final List<String> all = new ArrayList<>();
-        private List<Refusal> against = List.of();
-
-        @Override
-        public List<Refusal> objections(Origin origin, JointId joint, int run, MapJoint plan, ArcFacts facts) {
-            return against;
-        }
-
-        @Override
-        public Prepared<?> arc(Origin origin, Joint joint) {
-            return said("arc " + joint.arcs().size());
-        }
-
-        @Override
-        public Prepared<?> evidence(Origin origin, Joint joint, Joint.Owed owed, SeriesEvidence proven) {
-            return said(owed.stretch() + " " + (proven.isProven() && proven.isWithinLimit()));
-        }
-
-        @Override
-        public Prepared<?> judged(Origin origin, Joint joint, Signer signer) {
-            return said(joint.judgements().getLast().verdict().name());
-        }
-
-        private Prepared<?> said(String what) {
-            all.add(what);
-            return new Prepared.Ready<>(List.of(), what);
-        }
+    @AfterEach
+    void close() {
+        readings.close();
+        database.close();
     }
 
     private void reads(int seconds, IntToDoubleFunction ppm) {
@@ -185,11 +161,11 @@ class JointsTest {
         assertEquals(new BigDecimal("8.4"), arc.oxygenPpmHighest().orElseThrow());
         assertEquals(new BigDecimal("8.2"), arc.oxygenPpmMean().orElseThrow());
         assertEquals(60 + (int) meter.responseTime().toSeconds() + 1, arc.readings());
-        assertEquals(List.of("arc 1", "ARC true"), told.all);
+        assertEquals(List.of("arc 1", "ARC true"), told.all());
         reads(620, JointsTest::steady);
         assertTrue(joint().isSettled());
         assertEquals(JointStanding.WELDED, joints.view(JOINT).orElseThrow().standing());
-        assertEquals(List.of("arc 1", "ARC true", "COOLING true"), told.all);
+        assertEquals(List.of("arc 1", "ARC true", "COOLING true"), told.all());
     }
 
     @Test
@@ -206,7 +182,7 @@ class JointsTest {
         assertTrue(arc.secondsAbove().compareTo(new BigDecimal("3")) > 0
                 && arc.secondsAbove().compareTo(new BigDecimal("5")) < 0, arc.secondsAbove().toString());
         assertTrue(joint().isDoubtful());
-        assertTrue(told.all.contains("ARC false"));
+        assertTrue(told.all().contains("ARC false"));
     }
 
     @Test
@@ -232,7 +208,7 @@ class JointsTest {
         reads(630, second -> second == 300 ? 90 : steady(second));
         assertTrue(joint().arcs().getFirst().evidence().orElseThrow().clean());
         assertFalse(joint().arcs().getFirst().cooling().orElseThrow().clean());
-        assertEquals(List.of("arc 1", "ARC true", "COOLING false"), told.all);
+        assertEquals(List.of("arc 1", "ARC true", "COOLING false"), told.all());
     }
 
     @Test
@@ -252,7 +228,7 @@ class JointsTest {
     @Test
     void what_the_travellers_have_against_an_arc_is_told_with_what_the_gas_has() {
         reads(10, second -> 30);
-        told.against = List.of(new brightseam.weld.ArcRefusal.NoArcRunning(JOINT));
+        told.objects(List.of(new ArcRefusal.NoArcRunning(JOINT)));
         assertEquals(List.of("joint-oxygen-too-high", "joint-no-arc-running"),
                 joints.objections(WELDER, JOINT, PASS).stream().map(Refusal::code).toList());
         assertInstanceOf(Outcome.Refused.class, joints.startArc(WELDER, JOINT, PASS));
@@ -277,7 +253,7 @@ class JointsTest {
         Judging bare = new Judging(Verdict.ACCEPT, judging.colours(), List.of(), judging.lighting(), List.of(),
                 Optional.empty());
         assertInstanceOf(Outcome.Done.class, joints.judge(INSPECTOR, JOINT, bare, Weld.INSPECTOR));
-        assertEquals("ACCEPT", told.all.getLast());
+        assertEquals("ACCEPT", told.all().getLast());
         Map<String, List<String>> rows = FreshDatabase.rows(jdbc, projection);
         FreshDatabase.rebuild(jdbc, projection, ledger);
         assertEquals(rows, FreshDatabase.rows(jdbc, projection));
