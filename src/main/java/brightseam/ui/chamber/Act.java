@@ -18,22 +18,23 @@ record Act(Kind kind, String subject, String words, boolean main, Optional<Strin
 
     /** What can be done. */
     enum Kind {
-        OPEN_SESSION, LEAVE_OUT, TAKE_BACK, CLOSE_CHAMBER, ABANDON, START_PURGE, END_SESSION,
-        OPEN_OUTER, SHUT_OUTER, PURGE_LOCK, NOTE_CYCLE, OPEN_INNER, SHUT_INNER,
-        CONFIRM_BACK_SIDE, ARM, CHANGE_OVER
+        OPEN_SESSION, LEAVE_OUT, TAKE_BACK, CLOSE_CHAMBER, ABANDON, START_PURGE, STOP_PURGE, END_SESSION,
+        STAY_SHUT, OPEN_CHAMBER, OPEN_OUTER, SHUT_OUTER, PURGE_LOCK, NOTE_CYCLE, OPEN_INNER, SHUT_INNER,
+        CONFIRM_BACK_SIDE, ARM, TACK_FIRST, WELD_NEXT, REPAIR_NEXT
     }
 
     /**
-     * What is asked before it counts, in this order: what to check, a reason, the PIN.
+     * What is asked before it counts, in this order: what to check, a reason, labels to scan, the PIN.
      *
      * @param title the card's head meanwhile
      * @param lines what it means
      * @param cautions what can hurt; each is read and confirmed first
      * @param reasons reasons to choose from; empty where none is asked for
+     * @param scan what is to be scanned; empty where nothing is
      * @param sign what the PIN is for; empty where none is asked for
      */
     record Confirm(String title, List<String> lines, List<Caution> cautions, List<String> reasons,
-            Optional<String> sign) {
+            Optional<String> scan, Optional<String> sign) {
         /** Copies the lists. */
         Confirm {
             lines = List.copyOf(lines);

@@ -35,6 +35,12 @@ final class AskFace {
                         pressed -> hands.confirms()), back);
             }
             case REASON -> reason(card, asked, confirm, back);
+            case SCAN -> {
+                card.add(Texts.ask(confirm.scan().orElseThrow()), Texts.lines(asked.scanned()));
+                Action all = Action.main("These are all", pressed -> hands.confirms());
+                all.setEnabled(!asked.scanned().isEmpty());
+                card.actions(all, back);
+            }
             case PIN, NOTHING_MORE -> {
                 KeyPad pad = KeyPad.pin(confirm.sign().orElse("Your PIN"), PIN_DIGITS);
                 pad.addEnteredListener(entered -> hands.signs(entered.value()));
