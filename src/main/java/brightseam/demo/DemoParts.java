@@ -58,6 +58,10 @@ final class DemoParts {
         shape("HDF-3300-05", mast(1100));
         shape("HDF-3300-06", mast(450));
         shape("HDF-3300-07", leg(520));
+        shape("HDF-4700-01", leg(820));
+        shape("HDF-4700-02", leg(360));
+        shape("HDF-4700-10", new Shape.Fitting(120, 38, 95));
+        shape("HDF-4700-90", ROD);
         shelf.add(SMALL_BASKET, BinClass.PROCESS_BASKET);
         Crew.done(bins.execute(new BinCommand.SetCapacity(SMALL_BASKET, new Capacity(Optional.of(4), Optional.of(24),
                 Optional.of(new BigDecimal("0.60")), Optional.of(new BigDecimal("6"))),

@@ -25,8 +25,8 @@ final class DemoShop implements SmartLifecycle {
 
     private static final Logger LOG = LoggerFactory.getLogger(DemoShop.class);
     /** How long before the end the parts of the past begin; each lasts shorter than to the next. */
-    private static final Duration TRAVELLERS_BEGIN = Duration.ofHours(30);
-    private static final Duration SECOND_DAY = Duration.ofHours(14);
+    private static final Duration TRAVELLERS_BEGIN = Duration.ofHours(46);
+    private static final Duration SECOND_DAY = Duration.ofHours(21);
     private static final Duration WINDOW_OPENS = Duration.ofMinutes(138);
     private static final Duration WET_LINE = Duration.ofMinutes(34);
 

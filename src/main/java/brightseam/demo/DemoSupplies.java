@@ -23,6 +23,8 @@ final class DemoSupplies {
     private static final String TOOLS = "Kelder Tools (invented)";
     private static final String GAUGES = "Vantwick Gauges (invented)";
 
+    static final SupplyId LIGHT_METER = new SupplyId("G-0507");
+
     private final Supplies supplies;
     private final Vocabulary vocabulary;
     private final Crew crew;
@@ -85,7 +87,7 @@ final class DemoSupplies {
 
     /** What goes into the chamber beside the kit; the clamp and the tape must not. */
     private void forTheChamber() {
-        lot("G-0507", "light-meter", "Light meter, stamp desk", "VX-0118", GAUGES, 210);
+        lot(LIGHT_METER.value(), "light-meter", "Light meter, stamp desk", "VX-0118", GAUGES, 210);
         kept("G-0701", "stainless-fixture", "Frame jig, stainless", "KF-310");
         kept("G-0702", "stainless-lock-tray", "Lock tray, stainless", "KT-021");
         kept("G-0703", "tungsten-electrode", "Tungsten electrode, 2.4 mm", "KE-1181");

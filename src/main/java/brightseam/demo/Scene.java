@@ -68,24 +68,24 @@ final class Scene {
 
     private void joint(String joint, String type) {
         switch (type) {
-            case "arc-started.1" -> arcs.add(joint);
-            case "arc-stopped.1" -> arcs.remove(joint);
+            case "joint-arc-started.1" -> arcs.add(joint);
+            case "joint-arc-stopped.1" -> arcs.remove(joint);
             default -> { }
         }
     }
 
     private void session(String type) {
         switch (type) {
-            case "opened.1" -> begin();
-            case "chamber-closed.1" -> open = false;
-            case "purge-started.1", "found-unfit.1" -> valve = Valve.PURGING;
-            case "found-fit.1" -> valve = Valve.HOLDING;
-            case "purge-stopped.1" -> valve = Valve.SHUT;
-            case "outer-opened.1" -> lock(true, false, false);
-            case "outer-shut.1", "lock-purge-started.1" -> lock(false, false, true);
-            case "inner-opened.1" -> lock(false, true, false);
-            case "inner-shut.1" -> lock(false, false, false);
-            case "ended.1", "abandoned.1" -> end();
+            case "session-opened.1" -> begin();
+            case "session-chamber-closed.1" -> open = false;
+            case "session-purge-started.1", "session-found-unfit.1" -> valve = Valve.PURGING;
+            case "session-found-fit.1" -> valve = Valve.HOLDING;
+            case "session-purge-stopped.1" -> valve = Valve.SHUT;
+            case "session-outer-opened.1" -> lock(true, false, false);
+            case "session-outer-shut.1", "session-lock-purge-started.1" -> lock(false, false, true);
+            case "session-inner-opened.1" -> lock(false, true, false);
+            case "session-inner-shut.1" -> lock(false, false, false);
+            case "session-ended.1", "session-abandoned.1" -> end();
             default -> { }
         }
     }

@@ -1,5 +1,6 @@
 package brightseam.demo;
 
+import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
@@ -13,30 +14,39 @@ import brightseam.traveller.shell.Travellers;
 import java.time.Duration;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.stereotype.Component;
 
 /**
  * An automatic fabricator, with an inspector beside it: does one after another what the card says is to be done now,
- * and lets the demo clock skip what that takes. Not safe for several threads at once, since they share the clock.
+ * and lets the demo clock skip what that takes. What waits for the chamber is taken through a whole session at once.
+ * Not safe for several threads at once, since they share the clock.
  */
 @Component
 @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
 public final class Story {
 
     private static final int ACTIONS_MAX = 1_000;
+    private static final String CHAMBER = "chamber";
     /** Whoever has this long before the next step must begin signs first what is finished. */
     private static final Duration TIME_TO_SIGN = Duration.ofMinutes(5);
 
     private final Travellers travellers;
     private final Hands hands;
+    private final ChamberHands chamber;
+    private final Welding welding;
     private final DemoClock clock;
 
-    Story(Travellers travellers, Hands hands, DemoClock clock) {
+    Story(Travellers travellers, Hands hands, ChamberHands chamber, Welding welding, DemoClock clock) {
         this.travellers = travellers;
         this.hands = hands;
+        this.chamber = chamber;
+        this.welding = welding;
         this.clock = clock;
     }
 
@@ -110,11 +120,28 @@ public final class Story {
         if (hasTimeToSign(next) && hands.sign(load, next, this::pass)) {
             return;
         }
+        if (next instanceof NextAction.AwaitSession) {
+            chamber(load);
+            return;
+        }
+        if (next instanceof NextAction.AwaitStamp await && await.step().station().equals(CHAMBER)) {
+            kits(load).keySet().forEach(welding::judgeAll);
+        }
         hands.act(next, load, this::pass);
         if (next instanceof NextAction.Holding holding) {
             load.forEach(card -> passUntil(goodEnd(card.next())));
             hands.endHold(holding.step(), load);
         }
+    }
+
+    /** A whole session of each kit, with these and nothing else of it. */
+    private void chamber(List<Card> load) {
+        kits(load).forEach((kit, cards) -> chamber.play(kit, cards.stream().map(Card::id).toList()));
+    }
+
+    private static Map<KitId, List<Card>> kits(List<Card> load) {
+        return load.stream().collect(Collectors.groupingBy(
+                card -> card.traveller().kit(), TreeMap::new, Collectors.toList()));
     }
 
     private boolean hasTimeToSign(NextAction next) {

@@ -31,20 +31,26 @@ final class Today {
             new Lot("HDF-3200-11", "Sensor mast, clamp collar", 2, DemoHeat.COLLAR_BAR, "FITTING"),
             new Lot("HDF-3200-90", "Sensor mast, filler rods", 24, DemoHeat.WIRE, "FILLER"));
 
+    /** The kit whose session can begin. */
+    static final KitId ANCHOR = new KitId("K-0047");
+
+    private static final StepId PASS_IN = new StepId("pass-in");
     private static final StepId PICKLE = new StepId("acid-pickle");
     private static final StepId DIMENSIONS = new StepId("dimensional-inspection");
     private static final BinId SHOP_BIN = new BinId("B-0101");
 
     private final Lots lots;
     private final Story story;
+    private final Maps maps;
     private final TravellerActions actions;
     private final InspectorActions inspections;
     private final Crew crew;
     private final Actor ilka;
 
-    Today(Lots lots, Story story, TravellerActions actions, InspectorActions inspections, Crew crew) {
+    Today(Lots lots, Story story, Maps maps, TravellerActions actions, InspectorActions inspections, Crew crew) {
         this.lots = lots;
         this.story = story;
+        this.maps = maps;
         this.actions = actions;
         this.inspections = inspections;
         this.crew = crew;
@@ -60,6 +66,17 @@ final class Today {
         reworked(released.get(4));
         bareHand(released.get(1));
         overrun(released.get(0));
+        readyForTheChamber();
+    }
+
+    /** Everything of the anchor frame lies in its sealed bags, and its weld map is issued. */
+    private void readyForTheChamber() {
+        lots.open(ANCHOR, "Lander 9, anchor frame", Duration.ofHours(22), Frame.ANCHOR);
+        List<TravellerId> anchor = lots.release(ANCHOR, Frame.ANCHOR);
+        maps.anchor(ANCHOR);
+        story.advance(anchor.subList(0, 2), PASS_IN);
+        story.advance(anchor.get(2), PASS_IN);
+        story.advance(anchor.get(3), PASS_IN);
     }
 
     /** The window of the filler rods is nearly used up: they lie open. */
