@@ -69,13 +69,13 @@ final class ChamberRules {
         if (!c.touching().isEmpty()) {
             events.add(new TravellerEvent.ContactMade(c.origin(), step.id(), c.touching()));
         }
-        events.add(new EnteredChamber(c.origin(), c.session(), c.station(), c.way()));
         events.add(new StepSigned(c.origin(), step.id(), new Signature(c.signer(), Meaning.PERFORMED),
                 c.loadWith().stream().sorted().toList()));
         events.add(new PassedIn(c.origin()));
         if (procedure.window().closedBy().equals(step.id())) {
             events.add(new TravellerEvent.WindowEnded(c.origin(), WindowEnd.PASSED_IN));
         }
+        events.add(new EnteredChamber(c.origin(), c.session(), c.station(), c.way()));
         return events;
     }
 

@@ -4,6 +4,7 @@ import brightseam.kernel.ContactKind;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
+import brightseam.kernel.SessionId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.ProcedureRef;
@@ -35,6 +36,7 @@ final class Evolution {
     private List<Nonconformance> nonconformances;
     private Phase phase;
     private Optional<StepId> passedInBy;
+    private Optional<SessionId> session;
     private List<ArcRun> arcs;
     private boolean glovesSpent;
 
@@ -55,6 +57,7 @@ final class Evolution {
         this.nonconformances = new ArrayList<>(from.nonconformances());
         this.phase = from.phase();
         this.passedInBy = from.passedInBy();
+        this.session = from.session();
         this.arcs = from.arcs();
         this.glovesSpent = from.glovesSpent();
     }
@@ -75,7 +78,8 @@ final class Evolution {
     private static Traveller released(Released e) {
         return new Traveller(e.traveller(), Optional.empty(), e.kit(), e.part(), List.copyOf(e.pieces()), e.heat(),
                 e.procedure(), List.copyOf(e.route()), e.at(), Map.of(), List.of(), Optional.empty(),
-                new Window.NotOpen(), List.of(), Phase.ACTIVE, Optional.empty(), List.of(), false);
+                new Window.NotOpen(), List.of(), Phase.ACTIVE, Optional.empty(), Optional.empty(),
+                List.of(), false);
     }
 
     private static Traveller setApart(SetApart e) {
@@ -120,11 +124,10 @@ final class Evolution {
             case ReturnedToStep e -> returned(e);
             case PiecesScrapped e -> scrap(e.pieces());
             case PassedIn e -> passIn();
-            case EnteredChamber e -> placement = Optional.empty();
-            case LockPassed e -> { }
+            case EnteredChamber e -> enter(e);
+            case LockPassed e -> pass(e);
             case ArcBegun e -> begin(e);
-            case JointWelded e -> arcs = arcs.stream().map(arc -> arc.is(e.joint().joint(), e.joint().run())
-                    ? arc.ended(e.joint().stoppedAt()) : arc).toList();
+            case JointWelded e -> end(e);
             case JointJudged e -> { }
             case Closed e -> phase = Phase.CLOSED;
             case AttemptRefused e -> { }
@@ -145,18 +148,52 @@ final class Evolution {
 
     private void place(Placement where, Moment at) {
         placement = Optional.of(where);
-        if (window instanceof Window.Open open && phase != Phase.PASSED_IN) {
-            window = open.handled(where.handling(), at);
-        }
+        window = phase == Phase.PASSED_IN ? window : keptIn(where.handling(), at);
+    }
+
+    private Window keptIn(Handling handling, Moment at) {
+        return window instanceof Window.Open open ? open.handled(handling, at) : window;
+    }
+
+    /** Out of their bin; the window runs on as it did in there. */
+    private void enter(EnteredChamber e) {
+        placement = Optional.empty();
+        session = Optional.of(e.session());
+    }
+
+    /** Out of the chamber again they are in the open, whatever comes. */
+    private void pass(LockPassed e) {
+        boolean out = !e.lock().inward() && phase == Phase.PASSED_IN;
+        window = out ? keptIn(Handling.OPEN, e.at()) : window;
     }
 
     private void begin(ArcBegun e) {
-        List<Integer> named = e.arc().parts().stream().filter(part -> part.traveller().equals(id))
-                .flatMap(part -> part.pieces().stream()).toList();
+        ArcFact arc = e.arc();
+        lit(new ArcRun(arc.joint(), arc.session(), arc.run(), e.pass(), named(arc.parts()), arc.welder(), e.at(),
+                Optional.empty()));
+    }
+
+    /** A run whose beginning was never written down counts all the same. */
+    private void end(JointWelded e) {
+        JointFact joint = e.joint();
+        if (arcs.stream().noneMatch(arc -> arc.is(joint.joint(), joint.run()))) {
+            lit(new ArcRun(joint.joint(), joint.session(), joint.run(), e.pass(), named(joint.parts()),
+                    joint.welder(), joint.startedAt(), Optional.empty()));
+        }
+        arcs = arcs.stream().map(arc -> arc.is(joint.joint(), joint.run()) ? arc.ended(joint.stoppedAt()) : arc)
+                .toList();
+    }
+
+    private void lit(ArcRun arc) {
         List<ArcRun> more = new ArrayList<>(arcs);
-        more.add(new ArcRun(e.arc().joint(), e.arc().session(), e.arc().run(), e.pass(),
-                named.isEmpty() ? pieces : named, e.arc().welder(), e.at(), Optional.empty()));
+        more.add(arc);
         arcs = List.copyOf(more);
+    }
+
+    private List<Integer> named(List<Joined> parts) {
+        List<Integer> named = parts.stream().filter(part -> part.traveller().equals(id))
+                .flatMap(part -> part.pieces().stream()).toList();
+        return named.isEmpty() ? pieces : named;
     }
 
     /** The step just signed is the one that passed the pieces in. */
@@ -173,6 +210,8 @@ final class Evolution {
         if (passedInBy.filter(e.superseded()::contains).isPresent()) {
             phase = Phase.ACTIVE;
             passedInBy = Optional.empty();
+            session = Optional.empty();
+            window = keptIn(handling(), e.at());
         } else if (phase == Phase.CLOSED) {
             phase = Phase.PASSED_IN;
         }
@@ -213,6 +252,6 @@ final class Evolution {
     private Traveller done() {
         return new Traveller(id, parent, kit, part, pieces, heat, procedure, route, releasedAt,
                 Collections.unmodifiableMap(runs), Collections.unmodifiableList(superseded), placement, window,
-                List.copyOf(nonconformances), phase, passedInBy, arcs, glovesSpent);
+                List.copyOf(nonconformances), phase, passedInBy, session, arcs, glovesSpent);
     }
 }

@@ -71,7 +71,7 @@ public record JointFact(JointId joint, SessionId session, StationId chamber, int
     }
 
     /** Whether the oxygen was above its limit at any time. */
-    public boolean isExceeded() {
+    public boolean exceedsLimit() {
         return !excursions.isEmpty() || secondsAbove.signum() > 0;
     }
 }

@@ -53,6 +53,9 @@ final class JointRules {
                 .refuseFor(traveller.currentStep().filter(current -> !current.equals(step.id()))
                         .map(current -> new TravellerRefusal.NotThisStepYet(step.id(), current)))
                 .refuseIf(traveller.isInQuarantine(), () -> QuarantineRules.stopped(traveller))
+                .refuseIf(traveller.phase() == Phase.PASSED_IN
+                                && !traveller.session().equals(Optional.of(c.arc().session())),
+                        () -> new TravellerRefusal.NotInThatSession(traveller.id(), c.arc().session()))
                 .refuseIf(isFirstArc(joint, step) && !isWindowOpen(),
                         () -> new TravellerRefusal.WindowOverInside(traveller.id(), joint))
                 .refuseFor(traveller.burning().map(arc ->
@@ -95,7 +98,7 @@ final class JointRules {
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new JointWelded(c.origin(), step, pass, joint));
         List<Integer> pieces = concerned(known.map(ArcRun::pieces).orElseGet(() -> named(joint.parts())));
-        if (!pieces.isEmpty() && joint.isExceeded()) {
+        if (!pieces.isEmpty() && joint.exceedsLimit()) {
             events.add(new NonconformanceOpened(c.origin(), traveller.nextNonconformance(), Cause.JOINT_EXCURSION,
                     step, pass, pieces, JointTexts.excursion(joint), Optional.empty()));
         }

@@ -41,6 +41,8 @@ final class TakeOutRules {
                         () -> new TravellerRefusal.RoleMissing(c.signer().badge(), TAKING))
                 .refuseIf(!whole && c.child().equals(traveller.id()),
                         () -> new TravellerRefusal.AlreadyReleased(c.child()))
+                .refuseFor(traveller.burning().map(arc ->
+                        new TravellerRefusal.ArcStillBurning(arc.joint(), arc.begunAt())))
                 .refuseIf(!known, () -> new TravellerRefusal.NoSuchPieces(c.pieces(), traveller.pieces()))
                 .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
                 .refuseAll(objections(c))

@@ -3,6 +3,7 @@ package brightseam.traveller;
 import brightseam.kernel.HeatId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
+import brightseam.kernel.SessionId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.ProcedureRef;
@@ -30,6 +31,7 @@ import java.util.Optional;
  * @param nonconformances all of them, by number
  * @param phase where it is in its life
  * @param passedInBy the step that passed the pieces in, while that counts
+ * @param session the chamber session that they were passed in in, while that counts
  * @param arcs runs of the joints that pieces of the lot are part of, oldest first
  * @param glovesSpent whether the gloves touched something else and no new ones were scanned since
  */
@@ -50,6 +52,7 @@ public record Traveller(
         List<Nonconformance> nonconformances,
         Phase phase,
         Optional<StepId> passedInBy,
+        Optional<SessionId> session,
         List<ArcRun> arcs,
         boolean glovesSpent) {
 

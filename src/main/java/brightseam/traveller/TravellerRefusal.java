@@ -7,6 +7,7 @@ import brightseam.kernel.HeatId;
 import brightseam.kernel.JointId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Refusal;
+import brightseam.kernel.SessionId;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
@@ -88,6 +89,11 @@ public sealed interface TravellerRefusal extends Refusal {
     /** This procedure ends without welding. */
     record NotWeldedByProcedure(TravellerId traveller, String procedure) implements TravellerRefusal {
         @Override public String code() { return "not-welded-by-procedure"; }
+    }
+
+    /** The pieces were passed in in another session, and that chamber has been opened since. */
+    record NotInThatSession(TravellerId traveller, SessionId session) implements TravellerRefusal {
+        @Override public String code() { return "not-in-that-session"; }
     }
 
     /** The clean window is over, and no new joint begins on what is not clean any more. */

@@ -2,6 +2,7 @@ package brightseam.traveller;
 
 import static java.time.Duration.ofHours;
 import static java.time.Duration.ofMinutes;
+import static java.time.Duration.ofSeconds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import brightseam.kernel.Decision;
@@ -19,6 +20,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -48,8 +50,9 @@ class ApprovedMatrixTest {
         Shop shop = Shop.withLot();
         Set<String> asked = commands().values().stream().map(command -> command.apply(shop).getClass().getSimpleName())
                 .collect(Collectors.toCollection(TreeSet::new));
-        Set<String> all = Set.of(TravellerCommand.class.getPermittedSubclasses()).stream().map(Class::getSimpleName)
-                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> all = Stream.of(TravellerCommand.class, TravellerCommand.OfChamber.class)
+                .flatMap(type -> Stream.of(type.getPermittedSubclasses())).filter(Class::isRecord)
+                .map(Class::getSimpleName).collect(Collectors.toCollection(TreeSet::new));
         assertEquals(all, asked);
     }
 
@@ -89,7 +92,27 @@ class ApprovedMatrixTest {
         states.put("closed", Shop.withLot().goesOnToTheEnd());
         states.put("scrapped", Shop.withLotAt("cut").does(ask -> ask.report(1, 2, 3, 4))
                 .does(ask -> ask.decide(1, Disposition.SCRAP, Commands.LEAD)));
+        inSession(states);
         return states;
+    }
+
+    private static void inSession(Map<String, Shop> states) {
+        states.put("session: ready", session("pass-in"));
+        states.put("session: in the chamber", session("weld"));
+        states.put("session: window over inside", session("weld").passes(ofHours(200)));
+        states.put("session: arc burning", arc());
+        states.put("session: joint welded", arc().does(ask -> Inside.good(ask, "J03", 1)));
+        states.put("session: joint with an excursion", arc().does(ask -> Inside.exceeded(ask, "J03", 1)));
+        states.put("session: welding signed", session("weld-inspection"));
+        states.put("session: closed", Shop.withLot(TestProcedures.welded()).goesOnToTheEnd());
+    }
+
+    private static Shop session(String step) {
+        return Shop.withLot(TestProcedures.welded()).goesOnTo(step);
+    }
+
+    private static Shop arc() {
+        return session("weld").does(ask -> Inside.arc(ask, "J03", 1)).passes(ofSeconds(20));
     }
 
     private static Shop bathRead() {
@@ -138,10 +161,20 @@ class ApprovedMatrixTest {
                 "T-1042.1", BinClass.PROCESS_BASKET, Commands.FABRICATOR, 1));
         commands.put("take out the lot", shop -> shop.ask.takeOut(
                 "T-1042.1", BinClass.PROCESS_BASKET, Commands.FABRICATOR, 1, 2, 3, 4));
+        inChamber(commands);
         commands.put("watch", shop -> shop.ask.watch());
         commands.put("note refusal", shop -> new TravellerCommand.NoteRefusal(shop.ask.by(Commands.LEAD), "sign",
                 List.of(new TravellerRefusal.ReasonMissing())));
         return commands;
+    }
+
+    private static void inChamber(Map<String, Function<Shop, TravellerCommand>> commands) {
+        commands.put("enter chamber", shop -> Inside.enter(shop.ask));
+        commands.put("note lock pass", shop -> Inside.lockPass(shop.ask));
+        commands.put("begin arc", shop -> Inside.arc(shop.ask, "J04", 1));
+        commands.put("note joint", shop -> Inside.exceeded(shop.ask, "J03", 1));
+        commands.put("judge joint", shop -> Inside.judged(shop.ask, "J03", 1, Commands.INSPECTOR, false));
+        commands.put("sign welding", shop -> Inside.sign(shop.ask, Commands.FABRICATOR));
     }
 
     private static String step(Shop shop) {

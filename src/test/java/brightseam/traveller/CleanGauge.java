@@ -13,6 +13,7 @@ final class CleanGauge {
     private Optional<WindowLimits> limits = Optional.empty();
     private Optional<BinClass> bin = Optional.empty();
     private boolean closed;
+    private Optional<BigDecimal> inside = Optional.empty();
     private BigDecimal used = BigDecimal.ZERO;
     private Moment since;
 
@@ -33,6 +34,25 @@ final class CleanGauge {
         closed = isClosed;
     }
 
+    /** From now on the window runs as it does here, whatever becomes of the bin. */
+    void enter() {
+        inside = limits.map(this::limitMillis);
+        bin = Optional.empty();
+        closed = false;
+    }
+
+    /** Out through the lock: in the open, whatever comes. */
+    void pass(boolean inward) {
+        if (inside.isPresent() && !inward) {
+            inside = limits.map(whole -> BigDecimal.valueOf(whole.open().toMillis()));
+        }
+    }
+
+    /** Back at the bench. */
+    void leaveIf(boolean left) {
+        inside = left ? Optional.empty() : inside;
+    }
+
     void open(WindowLimits whole) {
         limits = Optional.of(whole);
         used = BigDecimal.ZERO;
@@ -44,6 +64,11 @@ final class CleanGauge {
 
     boolean isOpen() {
         return limits.isPresent();
+    }
+
+    /** Closed, or in the chamber, where no bag is. */
+    boolean isShut() {
+        return closed || inside.isPresent();
     }
 
     boolean isClosed() {
@@ -59,6 +84,9 @@ final class CleanGauge {
     }
 
     private BigDecimal limitMillis(WindowLimits whole) {
+        if (inside.isPresent()) {
+            return inside.get();
+        }
         if (!closed || bin.isEmpty()) {
             return BigDecimal.valueOf(whole.open().toMillis());
         }

@@ -59,6 +59,10 @@ final class Commands {
         return new PutInBin(by(FABRICATOR), new BinFact(new BinId(bin), binClass, false));
     }
 
+    PutInBin put(String bin, BinClass binClass, boolean closed, Signer who) {
+        return new PutInBin(by(who), new BinFact(new BinId(bin), binClass, closed));
+    }
+
     CloseBin close() {
         return new CloseBin(by(FABRICATOR));
     }

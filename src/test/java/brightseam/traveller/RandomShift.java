@@ -39,24 +39,21 @@ final class RandomShift {
     final Set<Phase> phases = new HashSet<>();
     final List<String> guideRefused = new ArrayList<>();
 
-    private final Procedure procedure = TestProcedures.tube();
+    final Procedure procedure;
     private final Random random;
-    private final Commands ask = new Commands(procedure, this::now);
-    private Moment now = new Moment(Instant.parse("2031-03-04T08:00:00Z"), 0);
+    private final Commands ask;
+    private Moment now = new Moment(Instant.parse("2031-03-04T08:00:00Z"), 1_000_000);
     private String at = "T-1042";
-    /** How many times pieces were taken out of their load. */
     int takenOut;
 
     RandomShift(long seed) {
         this.random = new Random(seed);
+        this.procedure = seed % 2 == 0 ? TestProcedures.tube() : TestProcedures.welded();
+        this.ask = new Commands(procedure, () -> now);
     }
 
     int quantity() {
         return QUANTITY;
-    }
-
-    private Moment now() {
-        return now;
     }
 
     RandomShift run(int steps) {
@@ -90,8 +87,9 @@ final class RandomShift {
     private boolean pointedBySureGuide() {
         NextAction next = Guide.next(states.get(at), procedure);
         boolean lock = states.get(at).currentStep().filter(new StepId("pass-in")::equals).isPresent();
-        return !(next instanceof NextAction.Ended) && !(next instanceof NextAction.AwaitStamp)
-                && !(next instanceof NextAction.AwaitDisposition) && !(next instanceof NextAction.Holding) && !lock;
+        boolean somebodyElse = next instanceof NextAction.AwaitStamp || next instanceof NextAction.AwaitSession
+                || next instanceof NextAction.AwaitDisposition;
+        return !somebodyElse && !(next instanceof NextAction.Ended) && !(next instanceof NextAction.Holding) && !lock;
     }
 
     private void timePasses() {
@@ -113,7 +111,7 @@ final class RandomShift {
             case Decision.Accepted<TravellerEvent> accepted -> {
                 List<TravellerEvent> record = records.computeIfAbsent(at, key -> new ArrayList<>());
                 Parting.child(record, accepted.events()).ifPresent(first -> begin(first, command));
-                accepted.events().forEach(event -> happen(record, event));
+                accepted.events().forEach(event -> happenTo(at, record, event));
                 yield true;
             }
             case Decision.Refused<TravellerEvent> refused -> {
@@ -134,10 +132,6 @@ final class RandomShift {
             Parting.leaving(first, procedure, takeOut).forEach(event -> happenTo(child, record, event));
             takenOut++;
         }
-    }
-
-    private void happen(List<TravellerEvent> record, TravellerEvent event) {
-        happenTo(at, record, event);
     }
 
     private void happenTo(String label, List<TravellerEvent> record, TravellerEvent event) {
@@ -168,15 +162,16 @@ final class RandomShift {
             case NextAction.AwaitStamp next -> inspect(traveller, next.step());
             case NextAction.AwaitDisposition next -> decide(one(next.open()),
                     random.nextInt(3) == 0 ? one(PEOPLE) : Commands.INSPECTOR);
-            case NextAction.AwaitSession next -> ask.watch();
+            case NextAction.AwaitSession next -> new RandomSession(ask, random, at).told(traveller, next.step());
             case NextAction.Ended next -> ask.watch();
         };
     }
 
     /** One piece, or the whole lot, into a bin of the step's class or of any. */
     private TravellerCommand takeOut(Traveller traveller) {
-        List<Integer> pieces = random.nextInt(4) == 0 ? traveller.pieces() : List.of(one(traveller.pieces()));
-        BinClass into = random.nextInt(4) == 0 ? one(List.of(BinClass.values())) : BinClass.PROCESS_BASKET;
+        List<Integer> pieces = random.nextInt(4) == 0 ? traveller.pieces()
+                : List.of(traveller.pieces().isEmpty() ? 1 : one(traveller.pieces()));
+        BinClass into = random.nextInt(4) == 0 ? anyClass() : BinClass.PROCESS_BASKET;
         return ask.takeOut("T-" + (3000 + records.size()), into, one(PEOPLE), pieces.toArray(Integer[]::new));
     }
 
@@ -197,6 +192,9 @@ final class RandomShift {
     private TravellerCommand decide(Nonconformance nc, Signer who) {
         List<StepId> returns = Guide.returns(states.get(at), procedure, nc);
         int dice = random.nextInt(10);
+        if (random.nextInt(20) == 0) {
+            return ask.rework(nc.number(), one(procedure.route()).value(), who);
+        }
         if (dice < 4 && !returns.isEmpty()) {
             return ask.rework(nc.number(), one(returns).value(), who);
         }
@@ -216,11 +214,11 @@ final class RandomShift {
         String step = random.nextInt(30) == 0 ? "etch" : known;
         Signer who = one(PEOPLE);
         Integer piece = 1 + random.nextInt(QUANTITY + 1);
-        return switch (random.nextInt(21)) {
+        return switch (random.nextInt(23)) {
+            case 21, 22 -> new RandomSession(ask, random, at).anything(states.get(at), who);
             case 20 -> takeOut(states.get(at));
             case 0 -> ask.put("B-" + random.nextInt(3), one(List.of(BinClass.values())));
-            case 1 -> new TravellerCommand.PutInBin(ask.by(who), new TravellerCommand.BinFact(
-                    new brightseam.kernel.BinId("B-7"), one(List.of(BinClass.values())), random.nextBoolean()));
+            case 1 -> ask.put("B-7", anyClass(), random.nextBoolean(), who);
             case 2 -> ask.close();
             case 3 -> ask.open();
             case 4 -> random.nextBoolean() ? ask.startTouchedBy(GLOVES, step) : ask.startTouching(List.of(), step);
@@ -254,13 +252,15 @@ final class RandomShift {
 
     /** What people in a hurry do instead of what the guide says. */
     private Optional<TravellerCommand> careless(NextAction next) {
-        if (next instanceof NextAction.Read read) {
-            return Optional.of(ask.beginHold(read.step().id().value()));
-        }
-        return next instanceof NextAction.Begin begin
-                ? Optional.of(ask.start(begin.step().id().value(), station(begin.step().id().value()),
-                        random.nextBoolean(), random.nextBoolean()))
-                : Optional.empty();
+        return next instanceof NextAction.Read read ? Optional.of(ask.beginHold(read.step().id().value()))
+                : next instanceof NextAction.Begin begin
+                        ? Optional.of(ask.start(begin.step().id().value(), station(begin.step().id().value()),
+                                random.nextBoolean(), random.nextBoolean()))
+                        : Optional.empty();
+    }
+
+    private BinClass anyClass() {
+        return one(List.of(BinClass.values()));
     }
 
     private String current() {

@@ -43,6 +43,7 @@ final class RecordCheck {
     private final Set<StepId> gapsMissed = new HashSet<>();
     private final CleanGauge clean = new CleanGauge();
     private final HandsCheck hands;
+    private final ChamberCheck chamber;
     private final LimitsCheck limits;
     private final ComingOutCheck comingOut = new ComingOutCheck();
     private boolean closed;
@@ -50,6 +51,7 @@ final class RecordCheck {
     private RecordCheck(Procedure procedure) {
         this.procedure = procedure;
         this.hands = new HandsCheck(procedure);
+        this.chamber = new ChamberCheck(procedure);
         this.limits = new LimitsCheck(procedure);
     }
 
@@ -69,6 +71,7 @@ final class RecordCheck {
         for (TravellerEvent event : record) {
             clean.wear(event.at());
             hands.finding(event).ifPresent(found -> rule(false, found, event));
+            chamber.finding(event, !open.isEmpty(), pieces).ifPresent(found -> rule(false, found, event));
             read(event);
         }
         return this;
@@ -78,7 +81,7 @@ final class RecordCheck {
         boolean first = event instanceof Released || event instanceof SetApart;
         boolean ended = pieces.isEmpty() && !first || closed && open.isEmpty();
         rule(!comingOut.leavesBehind(event), "left behind in the bath", event);
-        rule(!ended || event instanceof AttemptRefused || isAftermath(event), "after the end", event);
+        rule(!ended || event instanceof AttemptRefused || ChamberCheck.mayFollowTheEnd(event), "after the end", event);
         switch (event) {
             case Released e -> pieces.addAll(e.pieces());
             case SetApart e -> setApart(e);
@@ -103,9 +106,9 @@ final class RecordCheck {
             case ReturnedToStep e -> goBack(e);
             case PiecesScrapped e -> scrap(e);
             case PassedIn e -> passIn(e);
-            case EnteredChamber e -> { }
-            case LockPassed e -> { }
-            case ArcBegun e -> rule(open.isEmpty() && begun.contains(e.step()), "an arc in quarantine", e);
+            case EnteredChamber e -> clean.enter();
+            case LockPassed e -> clean.pass(e.lock().inward());
+            case ArcBegun e -> rule(begun.contains(e.step()), "an arc before its step", e);
             case JointWelded e -> { }
             case JointJudged e -> { }
             case Closed e -> closed = rule(signed.size() == procedure.steps().size(), "closed, steps unsigned", e);
@@ -113,13 +116,9 @@ final class RecordCheck {
         }
     }
 
-    private static boolean isAftermath(TravellerEvent event) {
-        return event instanceof Dispositioned || event instanceof WindowEnded || event instanceof ReturnedToStep
-                || event instanceof NonconformanceOpened opened && opened.cause() == Nonconformance.Cause.SUSPECT;
-    }
-
     private void setApart(SetApart e) {
         readAll(e.history());
+        chamber.parted();
         rule(pieces.containsAll(e.pieces()), "child with strange pieces", e);
         pieces.retainAll(e.pieces());
         open.values().forEach(some -> some.retainAll(e.pieces()));
@@ -143,6 +142,7 @@ final class RecordCheck {
     private void partWith(PiecesSetApart e) {
         rule(pieces.containsAll(e.pieces()) && pieces.size() > e.pieces().size(), "parting empties the lot", e);
         pieces.removeAll(e.pieces());
+        chamber.parted();
         open.values().forEach(some -> some.retainAll(pieces));
         open.values().removeIf(Set::isEmpty);
     }
@@ -215,7 +215,7 @@ final class RecordCheck {
             rule(signer.has(step.signedBy() == SignedBy.LEAD ? Role.LEAD : Role.FABRICATOR), "wrong role", event);
         }
         rule(fits(step), "signed in a wrong bin", event);
-        rule(clean.isClosed() || !clean.bin().equals(Optional.of(BinClass.SEALED_BAG)), "signed, open bag", event);
+        rule(clean.isShut() || !clean.bin().equals(Optional.of(BinClass.SEALED_BAG)), "signed, open bag", event);
         rule(!clean.isOpen() || clean.leftMillis().signum() > 0, "signed over a window that ran out", event);
         signed.add(id);
         signedAt.put(id, event.at());
@@ -270,6 +270,7 @@ final class RecordCheck {
         rule(!clean.isOpen() || place > procedure.position(procedure.window().openedBy()),
                 "window open behind a return", e);
         closed = false;
+        clean.leaveIf(gone.contains(new StepId("pass-in")));
         begun.removeAll(gone);
         signed.removeAll(gone);
         gone.forEach(step -> {

@@ -12,6 +12,7 @@ import brightseam.procedure.Procedure;
 import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
+import brightseam.procedure.StepKind;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -151,7 +152,8 @@ final class Shop {
         Traveller traveller = traveller();
         NextAction next = Guide.next(traveller, procedure);
         boolean begins = next instanceof NextAction.Begin begin && begin.step().id().equals(goal)
-                || next instanceof NextAction.AwaitStamp stamp && stamp.step().id().equals(goal);
+                || next instanceof NextAction.AwaitStamp stamp && stamp.step().id().equals(goal)
+                || next instanceof NextAction.AwaitSession inside && inside.step().id().equals(goal);
         return begins && traveller.run(goal).isEmpty();
     }
 
@@ -187,9 +189,19 @@ final class Shop {
             case NextAction.AwaitStamp next -> inspects(next.step());
             case NextAction.AwaitDisposition next -> does(ask -> ask.decide(
                     next.open().getFirst().number(), Disposition.USE_AS_IS, Commands.INSPECTOR));
-            case NextAction.AwaitSession next -> fail("in session: " + next.step().id());
+            case NextAction.AwaitSession next -> inSession(next.step());
             case NextAction.Ended next -> fail("ended: " + next.phase());
         };
+    }
+
+    /** One joint for the whole lot, welded in order. */
+    private Shop inSession(Step step) {
+        if (step.kind() == StepKind.PASS_IN) {
+            return does(Inside::enter);
+        }
+        return traveller().run(step.id()).isPresent() ? does(ask -> Inside.sign(ask, signerOf(step)))
+                : does(ask -> Inside.arc(ask, "J03", 1)).passes(Duration.ofSeconds(20))
+                        .does(ask -> Inside.good(ask, "J03", 1));
     }
 
     private Shop inspects(Step step) {

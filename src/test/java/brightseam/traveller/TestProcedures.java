@@ -58,8 +58,35 @@ final class TestProcedures {
                 step.reworkTo(), step.sources(), step.mix(), step.inSession());
     }
 
+    /** The same tube where the chamber's session passes in and welds, and the clean window ends with the welding. */
+    static Procedure welded() {
+        List<Step> steps = new ArrayList<>(shaping());
+        steps.addAll(cleaning());
+        steps.addAll(closing().stream().filter(step -> step.number() < 130).toList());
+        steps.addAll(List.of(
+                Draft.of("pass-in", StepKind.PASS_IN, "transfer-lock", CLEAN_BIN, SEALED_BAG).gloves("clean-room")
+                        .uses(CHANGE).inSession().reworkTo("wipe").step(130),
+                Draft.of("weld", StepKind.WELD, "chamber").inSession().reworkTo("wipe").step(140),
+                Draft.of("weld-inspection", StepKind.INSPECTION, "bench").by(SignedBy.INSPECTOR)
+                        .reworkTo("weld", "wipe").step(150),
+                Draft.of("final-review", StepKind.INSPECTION, "bench").by(SignedBy.INSPECTOR)
+                        .reworkTo("wipe", "degrease").step(160)));
+        return procedure(steps, "weld");
+    }
+
+    /** Up to the lock, in a session, and then {@code review} alone: nothing of it is welded by itself. */
+    static Procedure filler(Step review) {
+        List<Step> steps = new ArrayList<>(welded().steps().stream().filter(step -> step.number() <= 130).toList());
+        steps.add(review);
+        return procedure(steps);
+    }
+
     private static Procedure procedure(List<Step> steps) {
-        CleanWindow window = new CleanWindow(new StepId("wipe"), new StepId("pass-in"),
+        return procedure(steps, "pass-in");
+    }
+
+    private static Procedure procedure(List<Step> steps, String closedBy) {
+        CleanWindow window = new CleanWindow(new StepId("wipe"), new StepId(closedBy),
                 new WindowLimits(Duration.ofHours(4), Duration.ofHours(24), Duration.ofHours(168)),
                 Duration.ofMinutes(30), new StepId("wipe"));
         return new Procedure(new ProcedureRef("TUBE", "A", "5e".repeat(32)), "Leg tube", "Tests only",
@@ -126,6 +153,7 @@ final class TestProcedures {
         private Optional<Hold> hold = Optional.empty();
         private Optional<Gap> gap = Optional.empty();
         private SignedBy signedBy = SignedBy.FABRICATOR;
+        private boolean inSession;
 
         private Draft(String id, StepKind kind, String station) {
             this.id = id;
@@ -151,6 +179,11 @@ final class TestProcedures {
 
         Draft uses(Use... what) {
             uses = List.of(what);
+            return this;
+        }
+
+        Draft inSession() {
+            inSession = true;
             return this;
         }
 
@@ -188,7 +221,7 @@ final class TestProcedures {
 
         Step step(int number) {
             return new Step(new StepId(id), number, id, kind, station, "as told", cautions, bins, gloves, List.of(),
-                    uses, hold, gap, readings, signedBy, reworkTo, List.of(), Mix.ANY, false);
+                    uses, hold, gap, readings, signedBy, reworkTo, List.of(), Mix.ANY, inSession);
         }
     }
 }

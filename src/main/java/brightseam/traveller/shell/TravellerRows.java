@@ -126,9 +126,9 @@ final class TravellerRows implements Projection {
                 : Optional.empty();
     }
 
-    /** A closed traveller under suspicion has not ended; which ones those are has to be known after a restart. */
+    /** What can bring a closed traveller back has to be known after a restart. */
     private void suspect(String id, Nonconformance.Cause cause, int number) {
-        if (cause == Nonconformance.Cause.SUSPECT) {
+        if (cause == Nonconformance.Cause.SUSPECT || cause.isAboutAJoint()) {
             jdbc.sql("insert into suspect_traveller (traveller_id, nonconformance) values (:id, :number)")
                     .param("id", id).param("number", number).update();
         }

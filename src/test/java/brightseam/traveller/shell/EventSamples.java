@@ -50,6 +50,7 @@ final class EventSamples {
         List<TravellerEvent> all = new ArrayList<>(lot());
         all.addAll(steps());
         all.addAll(trouble());
+        all.addAll(ChamberSamples.all(BENCH, mark(Meaning.REJECTED)));
         return all;
     }
 

@@ -123,7 +123,8 @@ final class Lot {
         return new Card(new Traveller(new TravellerId(id), Optional.empty(), new KitId(kit),
                 new PartIdentity("LF-100-01", "Frame leg", "B"), IntStream.rangeClosed(1, pieces).boxed().toList(),
                 new HeatId("H-1"), procedure.ref(), procedure.route(), NOW, Map.copyOf(runs), List.of(), placement,
-                window, nonconformances, phase, Optional.empty(), List.of(), false), procedure, 1);
+                window, nonconformances, phase, Optional.empty(), Optional.empty(), List.of(), false), procedure,
+                1);
     }
 
     private static Moment ago(long seconds) {
