@@ -107,6 +107,15 @@ class SecurityTest {
         assertThat(browser.post("/scan/frame", "a=b").statusCode()).isEqualTo(200);
     }
 
+    /** Whether the token is right is asked behind this door: see FeedControllerTest. */
+    @Test
+    void a_device_without_session_may_post_readings_and_nothing_else() {
+        assertThat(browser.postWithoutToken("/feeds/readings", "a=b").statusCode()).isEqualTo(200);
+        assertThat(browser.cookie("brightseam-session")).isEmpty();
+        assertThat(browser.get("/feeds/readings").statusCode()).isEqualTo(302);
+        assertThat(browser.postWithoutToken("/feeds/other", "a=b").statusCode()).isEqualTo(403);
+    }
+
     @Test
     void frames_come_from_a_person_or_a_known_tablet_only() {
         assertThat(browser.post("/scan/frame", "a=b").statusCode()).isEqualTo(401);

@@ -68,6 +68,16 @@ class SmallShop {
         });
     }
 
+    @Bean
+    ServletRegistrationBean<HttpServlet> feed(SignIn signIn) {
+        return page("/feeds/readings", new Page(signIn) {
+            @Override
+            protected void doPost(HttpServletRequest request, HttpServletResponse response) {
+                response.setStatus(200);
+            }
+        });
+    }
+
     private static ServletRegistrationBean<HttpServlet> page(String path, HttpServlet page) {
         var registration = new ServletRegistrationBean<>(page, path);
         registration.setName(path);

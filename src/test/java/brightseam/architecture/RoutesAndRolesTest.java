@@ -79,12 +79,13 @@ class RoutesAndRolesTest {
                 entry("shop/supplies", OFFICE));
     }
 
-    /** {@code Security} says who may ask: anybody for /alive, known tablets for frames; prints ask for roles. */
+    /** {@code Security} says who may ask: anybody for /alive, devices for readings, known tablets for frames. */
     @Test
     void every_path_besides_the_pages_is_in_this_list() {
         assertThat(paths()).containsExactlyInAnyOrder(
                 "GET /alive",
                 "POST /scan/frame",
+                "POST /feeds/readings",
                 "GET /stamp/{id}/record.pdf",
                 "GET /stamp/{id}/record.csv",
                 "GET /demo-labels.pdf");
