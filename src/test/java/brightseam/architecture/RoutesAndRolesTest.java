@@ -54,6 +54,7 @@ class RoutesAndRolesTest {
                 entry("bench", "FABRICATOR"),
                 entry("board", DESKS),
                 entry("board/kit/:id", DESKS),
+                entry("board/kit/:id/weld-map", "LEAD"),
                 entry("board/traveller/:id", DESKS),
                 entry("baths", BATHS),
                 entry("baths/:station", BATHS),
@@ -64,6 +65,8 @@ class RoutesAndRolesTest {
                 entry("release", "LEAD"),
                 entry("stamp", "INSPECTOR"),
                 entry("stamp/:traveller", "INSPECTOR"),
+                entry("stamp/joints", "INSPECTOR"),
+                entry("stamp/joints/:kit/:joint?", "INSPECTOR"),
                 entry("trace", "INSPECTOR LEAD PROCESS_CONTROL"),
                 entry("shop", OFFICE),
                 entry("shop/bins", OFFICE),
@@ -88,6 +91,7 @@ class RoutesAndRolesTest {
                 "POST /feeds/readings",
                 "GET /stamp/{id}/record.pdf",
                 "GET /stamp/{id}/record.csv",
+                "GET /picture/{sha256}",
                 "GET /demo-labels.pdf");
     }
 

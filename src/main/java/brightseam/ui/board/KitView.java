@@ -89,6 +89,9 @@ class KitView extends DeskPage implements BeforeEnterObserver {
         List<BoardRow> own = BoardModel.rows(cards, List.of(kit), desk().now());
         own.forEach(row -> rows.add(new RowLine(row, desk().speed())));
         standing.add(Forms.panel("Can it go in?", one));
+        if (desk().holds(Role.LEAD)) {
+            standing.add(Forms.row(Links.to("board/kit/" + kit.id() + "/weld-map", "Weld map of this kit")));
+        }
         standing.add(Forms.panel("Its travellers", own.isEmpty()
                 ? Forms.note("No traveller of this kit is on its way. Release its lines (Release).") : rows));
         standing.add(Forms.panel("Parts list", lines(cards.stream().map(Card::traveller).toList(), kit),

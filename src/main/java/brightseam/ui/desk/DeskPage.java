@@ -99,6 +99,7 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         }
         if (desk.holds(Role.INSPECTOR)) {
             ways.add(Links.to("stamp", "Stamp desk"));
+            ways.add(Links.to("stamp/joints", "Joints"));
         }
         if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL)) {
             ways.add(Links.to("trace", "Trace"));

@@ -24,7 +24,7 @@ import org.springframework.stereotype.Component;
 
 /**
  * Finds the travellers of the pieces that a weld map names by line and piece. A traveller does not say which line of
- * its kit it was released from, so lines and released lots of one part number are matched in order.
+ * its kit it was released from, so lines and lots of one part, revision and procedure are matched in order.
  */
 @Component
 class MapPieces {
@@ -68,16 +68,23 @@ class MapPieces {
 
     private static Optional<TravellerId> holder(
             KitLine line, List<KitLine> lines, List<Traveller> lots, int piece) {
-        List<Integer> alike = lines.stream().filter(other -> other.partNumber().equals(line.partNumber()))
+        List<Integer> alike = lines.stream().filter(other -> other.partNumber().equals(line.partNumber())
+                        && other.drawingRevision().equals(line.drawingRevision())
+                        && other.procedure().equals(line.procedure()))
                 .map(KitLine::lineNumber).toList();
-        List<TravellerId> released = lots.stream().filter(lot -> lot.parent().isEmpty())
-                .filter(lot -> lot.part().partNumber().equals(line.partNumber()))
+        List<TravellerId> released = lots.stream().filter(lot -> lot.parent().isEmpty() && answers(lot, line))
                 .map(Traveller::id).sorted().toList();
         int order = alike.indexOf(line.lineNumber());
         return order >= released.size() ? Optional.empty()
                 : lots.stream().filter(lot -> root(lot, lots).equals(released.get(order)))
                         .filter(lot -> lot.phase() != Phase.SCRAPPED && lot.pieces().contains(piece))
                         .map(Traveller::id).findFirst();
+    }
+
+    private static boolean answers(Traveller lot, KitLine line) {
+        return lot.part().partNumber().equals(line.partNumber())
+                && lot.part().drawingRevision().equals(line.drawingRevision())
+                && lot.procedure().id().equals(line.procedure());
     }
 
     private static TravellerId root(Traveller lot, List<Traveller> lots) {
