@@ -17,8 +17,8 @@ class ChamberFacesIT extends TabletAtParts {
     private static final int[][] TABLETS = {{1280, 800}, {800, 1280}};
 
     @ParameterizedTest
-    @ValueSource(strings = {"check-in", "cautions", "pin", "reason", "closed", "purging", "levels-off", "fit", "unfit",
-        "lock-open", "lock-purging", "lock-argon", "lock-inner", "joint-asks", "joint", "arc", "arc-above", "cooling",
+    @ValueSource(strings = {"check-in", "cautions", "gloves", "pin", "reason", "closed", "purging", "levels-off", "fit",
+        "unfit", "lock-open", "lock-purging", "lock-argon", "lock-inner", "joint-asks", "joint", "arc", "arc-above", "cooling",
         "ending", "over"})
     void every_card_is_legible_large_enough_and_reaches_no_further_than_the_screen(String card) {
         show("chamber/" + card);

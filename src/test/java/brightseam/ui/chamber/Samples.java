@@ -44,11 +44,12 @@ final class Samples {
         return switch (name) {
             case "check-in" -> checkIn();
             case "cautions" -> checkIn().asking(Asked.of(close()));
-            case "pin" -> checkIn().asking(Asked.of(close()).confirmed());
+            case "gloves" -> checkIn().asking(Asked.of(close()).confirmed().with("G-0311"));
+            case "pin" -> checkIn().asking(Asked.of(close()).confirmed().with("G-0311").confirmed());
             case "reason" -> checkIn().asking(Asked.of(leaveOut()));
             case "closed" -> closed();
             case "purging", "levels-off" -> new ChamberCard("Chamber CHB-1 · kit K-0047", "Purging",
-                    new Doing.Purging(), List.of(Act.other(Act.Kind.CHANGE_OVER, "Change the argon over")),
+                    new Doing.Purging(), List.of(Act.other(Act.Kind.STOP_PURGE, "Turn the argon off")),
                     List.of(new ChamberCard.Way("Lock", "chamber/CS-0012/lock")));
             case "fit" -> welding(true);
             case "unfit" -> welding(false);
@@ -69,7 +70,7 @@ final class Samples {
 
     Live live(String name) {
         Gauge oxygen = switch (name) {
-            case "check-in", "cautions", "pin", "reason", "closed" -> new Gauge("Oxygen", "20.9", "%", "limit 40 ppm",
+            case "check-in", "cautions", "gloves", "pin", "reason", "closed" -> new Gauge("Oxygen", "20.9", "%", "limit 40 ppm",
                     Gauge.State.PLAIN, "air");
             case "purging" -> new Gauge("Oxygen", "1\u202f690", "ppm", "limit 40 ppm", Gauge.State.ABOVE, "above");
             case "levels-off", "unfit", "arc-above" -> new Gauge("Oxygen", "62.4", "ppm", "limit 40 ppm",
@@ -87,7 +88,7 @@ final class Samples {
     private static List<Strip.Stop> stops(String name) {
         List<String> words = List.of("Check-in", "Closed", "Purging", "Fit to weld", "Over");
         int at = switch (name) {
-            case "check-in", "cautions", "pin", "reason" -> 0;
+            case "check-in", "cautions", "gloves", "pin", "reason" -> 0;
             case "closed" -> 1;
             case "purging", "levels-off" -> 2;
             case "over" -> 4;
@@ -106,14 +107,14 @@ final class Samples {
     private static Act close() {
         return Act.main(Act.Kind.CLOSE_CHAMBER, "Close the chamber").asking(new Act.Confirm("Close the chamber",
                 List.of("9 of 9 are in, 1 left out."), cautions("leaning-in", "argon-in-pits"), List.of(),
-                Optional.of("Your PIN closes the chamber")));
+                Optional.of("Scan the gloves that you have on"), Optional.of("Your PIN closes the chamber")));
     }
 
     private static Act leaveOut() {
         return Act.other(Act.Kind.LEAVE_OUT, "Leave out").to("tungsten").asking(new Act.Confirm(
                 "Leave out: tungsten electrodes", List.of("It can still come through the lock."), List.of(),
                 List.of("Not needed for this kit", "Comes later through the lock", "Is inside already"),
-                Optional.of("The lead's PIN")));
+                Optional.empty(), Optional.of("The lead's PIN")));
     }
 
     private static ChamberCard checkIn() {
@@ -138,7 +139,7 @@ final class Samples {
                         "Sweep at 120 L/min, holding at 25 L/min.", "Limit: oxygen 40 ppm, moisture 40 ppm.")),
                 List.of(Act.main(Act.Kind.START_PURGE, "Start the purge").asking(new Act.Confirm("Before the purge",
                         List.of(), cautions("argon-and-air", "argon-in-pits"), List.of(),
-                        Optional.of("Your PIN starts it"))), Act.other(Act.Kind.ABANDON, "Give the session up")),
+                        Optional.empty(), Optional.of("Your PIN starts it"))), Act.other(Act.Kind.ABANDON, "Give the session up")),
                 List.of(new ChamberCard.Way("Lock", "x")));
     }
 
