@@ -79,6 +79,10 @@ class RoutesAndRolesTest {
                 entry("shop/procedures/:id", OFFICE),
                 entry("shop/stations", OFFICE),
                 entry("plan", "FABRICATOR INSPECTOR LEAD"),
+                entry("chamber", "FABRICATOR INSPECTOR LEAD"),
+                entry("chamber/:session", "FABRICATOR INSPECTOR LEAD"),
+                entry("chamber/:session/lock", "FABRICATOR INSPECTOR LEAD"),
+                entry("chamber/:session/joint/:joint", "FABRICATOR INSPECTOR LEAD"),
                 entry("shop/supplies", OFFICE));
     }
 

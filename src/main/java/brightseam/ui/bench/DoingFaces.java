@@ -11,11 +11,9 @@ import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -130,7 +128,8 @@ final class DoingFaces {
     }
 
     private List<Component> sign(WorkCard card, Doing.Sign sign) {
-        card.add(Texts.words("ask", "You sign:"), Texts.lines(sign.lines()), Texts.words("meaning", "“" + sign.meaning() + "”"));
+        card.add(Texts.words("ask", "You sign:"), Texts.lines(sign.lines()),
+                Texts.words("meaning", "“" + sign.meaning() + "”"));
         KeyPad pad = KeyPad.pin("Your PIN signs", 4);
         pad.addEnteredListener(entered -> bench.touched().does(
                 () -> bench.deeds().sign(bench.model().ids(), step(), entered.value())));

@@ -163,7 +163,8 @@ final class SideFaces {
             card.add(pad);
             return;
         }
-        Div choices = Texts.choices(SLIPS.stream().<Component>map(why -> bench.way(why, () -> because(side, why))).toList());
+        Div choices = Texts.choices(SLIPS.stream().<Component>map(
+                why -> bench.way(why, () -> because(side, why))).toList());
         choices.add(bench.way("Other words", () -> side(
                 new Side.Correcting(side.reading(), side.value(), Optional.empty(), true))));
         card.add(choices);

@@ -125,7 +125,8 @@ final class JointCards {
 
     private static List<String> proven(String when, GasEvidence evidence) {
         return List.of(when + ", oxygen: " + evidence.oxygenPpmHighest().map(most -> "highest " + Ppm.of(most))
-                        .orElse("never read") + evidence.oxygenPpmMean().map(mean -> ", mean " + Ppm.of(mean)).orElse("")
+                        .orElse("never read")
+                        + evidence.oxygenPpmMean().map(mean -> ", mean " + Ppm.of(mean)).orElse("")
                         + ", " + Ppm.limit(evidence.oxygenPpmLimit()) + ".",
                 "Above the limit: " + evidence.secondsAbove().toPlainString() + "\u00a0s. Gaps: "
                         + (evidence.gaps().isEmpty() ? "none" : evidence.gaps().size() + ", longest "

@@ -10,7 +10,6 @@ import brightseam.session.shell.SessionView;
 import brightseam.session.shell.SessionView.LockView;
 import brightseam.words.Explanation;
 import brightseam.words.Wording;
-import brightseam.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -67,7 +66,8 @@ final class LockCards {
             case BOTH_SHUT_AIR -> "Both doors shut, air inside.";
             case BOTH_SHUT_ARGON -> "Both doors shut, argon inside.";
             case OUTER_OPEN -> "Outer door open, air inside.";
-            case PURGING -> lock.readyInner() ? "Both doors shut, purged." : "Both doors shut, argon drives the air out.";
+            case PURGING -> lock.readyInner() ? "Both doors shut, purged."
+                    : "Both doors shut, argon drives the air out.";
             case INNER_OPEN -> "Inner door open.";
         };
     }
@@ -75,7 +75,8 @@ final class LockCards {
     private static Optional<Doing.Running> clock(LockView lock, SessionView view) {
         return lock.need().filter(need -> need.method() == LockNeed.Method.SWEEP && need.sweep().isPositive())
                 .map(need -> new Doing.Running("Lock purge", view.session().lock().since(), need.sweep(),
-                        need.meter().isPresent() ? "by forecast; the lock's meter decides." : "the inner door may open."));
+                        need.meter().isPresent() ? "by forecast; the lock's meter decides."
+                                : "the inner door may open."));
     }
 
     private static Optional<Integer> cycles(LockView lock) {
@@ -140,11 +141,5 @@ final class LockCards {
     static Optional<Gauge> oxygen(SessionView view) {
         return view.lock().flatMap(lock -> lock.oxygen().map(meter -> StripWriter.gauge("Oxygen in the lock",
                 Optional.of(meter), lock.need().map(LockNeed::oxygenPpmMax), brightseam.session.Phase.PURGING)));
-    }
-
-    /** {@code 2 of 4 cycles}. */
-    static String done(LockView lock) {
-        return lock.need().map(need -> lock.cyclesDone() + " of " + Words.count(need.cycles(), "cycle", "cycles"))
-                .orElse("");
     }
 }

@@ -97,7 +97,7 @@ final class SessionCards {
                         cautions("argon-and-air", "argon-in-pits", "leaning-in"), List.of(), Optional.empty(),
                         Optional.empty()))));
         giveUp().ifPresent(offered::add);
-        return new ChamberCard(view.kitTitle(), "Chamber closed", new Doing.Telling(takes, lines), offered, lock(view));
+        return new ChamberCard(view.kitTitle(), "Chamber closed", new Doing.Telling(takes, lines), offered, ways(view));
     }
 
     private ChamberCard purging(SessionView view) {
@@ -105,7 +105,7 @@ final class SessionCards {
                 List.of("The chamber stays shut. What was reached is lost slowly."), List.of(), STOP,
                 Optional.empty(), Optional.empty()));
         return new ChamberCard(view.gas().forecast().map(time -> "forecast at the start "
-                + Words.duration(minutes(time))).orElse(""), "Purging", new Doing.Purging(), List.of(stop), lock(view));
+                + Words.duration(minutes(time))).orElse(""), "Purging", new Doing.Purging(), List.of(stop), ways(view));
     }
 
     private ChamberCard welding(SessionView view, List<JointView> joints, Optional<MapPicture> map) {
@@ -115,7 +115,7 @@ final class SessionCards {
                 .orElse(Words.count(whyNot.size(), "reason", "reasons"));
         return new ChamberCard(over, fit ? "Fit to weld" : "Not fit", new Doing.Welding(fit, whyNot, map,
                 joints.stream().map(joint -> JointLines.line(view.session().id(), joint)).toList()),
-                List.of(Act.other(Act.Kind.END_SESSION, "End the session")), lock(view));
+                List.of(Act.other(Act.Kind.END_SESSION, "End the session")), ways(view));
     }
 
     private ChamberCard ending(SessionView view, List<JointView> joints) {
@@ -161,9 +161,14 @@ final class SessionCards {
                         Optional.of("The lead's PIN gives it up"))));
     }
 
-    private static List<ChamberCard.Way> lock(SessionView view) {
-        return view.session().lockStation().isEmpty() ? List.of()
-                : List.of(new ChamberCard.Way("Transfer lock", "chamber/" + view.session().id() + "/lock"));
+    private List<ChamberCard.Way> ways(SessionView view) {
+        List<ChamberCard.Way> ways = new ArrayList<>();
+        view.session().lockStation().ifPresent(any ->
+                ways.add(new ChamberCard.Way("Transfer lock", "chamber/" + view.session().id() + "/lock")));
+        if (acts) {
+            ways.add(new ChamberCard.Way("Argon", "argon"));
+        }
+        return ways;
     }
 
     private List<Caution> cautions(String... keys) {

@@ -92,6 +92,7 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
             ways.add(Links.to("line", "Line"));
         }
         if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.FABRICATOR)) {
+            ways.add(Links.to("chamber", "Chamber"));
             ways.add(Links.to("plan", "Plan"));
         }
         if (desk.holds(Role.LEAD)) {

@@ -1,6 +1,7 @@
 package brightseam.ui.entry;
 
 import brightseam.people.Person;
+import brightseam.people.Role;
 import brightseam.people.shell.People;
 import brightseam.people.shell.SignIn;
 import brightseam.people.shell.SignedInPerson;
@@ -41,10 +42,11 @@ class HomeView extends Composite<ScreenFrame> implements BeforeEnterObserver {
 
     @Override
     public void beforeEnter(BeforeEnterEvent entering) {
-        List<Place> places = Place.of(signIn.here().map(SignedInPerson::badge).flatMap(people::find)
-                .map(Person::roles).orElse(List.of()));
-        if (places.size() == 1) {
-            entering.forwardTo(places.getFirst().path());
+        List<Role> roles = signIn.here().map(SignedInPerson::badge).flatMap(people::find).map(Person::roles)
+                .orElse(List.of());
+        List<Place> places = Place.of(roles);
+        if (Place.first(roles).size() == 1) {
+            entering.forwardTo(Place.first(roles).getFirst().path());
             return;
         }
         WorkCard card = new WorkCard("", places.isEmpty() ? "No screen for you yet" : "Where to?");

@@ -9,8 +9,8 @@ import com.vaadin.flow.component.Tag;
 import com.vaadin.flow.shared.Registration;
 
 /**
- * One very large touch that begins and ends an arc, and the tablet's foot switch, which does the same. It only says what
- * was pressed: whether an arc may begin is for the server to say.
+ * One very large touch that begins and ends an arc, and the tablet's foot switch, which does the same. It only says
+ * what was pressed: whether an arc may begin is for the server to say.
  */
 @Tag("shop-arc-switch")
 public final class ArcSwitch extends Part {

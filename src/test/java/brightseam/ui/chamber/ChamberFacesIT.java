@@ -19,7 +19,7 @@ class ChamberFacesIT extends TabletAtParts {
     @ParameterizedTest
     @ValueSource(strings = {"check-in", "cautions", "gloves", "pin", "reason", "closed", "purging", "levels-off", "fit",
         "unfit", "lock-open", "lock-purging", "lock-argon", "lock-inner", "joint-asks", "joint", "arc", "arc-above", "cooling",
-        "ending", "over"})
+        "levels-off", "fit", "ending", "over"})
     void every_card_is_legible_large_enough_and_reaches_no_further_than_the_screen(String card) {
         show("chamber/" + card);
         for (int[] tablet : TABLETS) {

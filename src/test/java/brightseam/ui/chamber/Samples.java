@@ -70,7 +70,8 @@ final class Samples {
 
     Live live(String name) {
         Gauge oxygen = switch (name) {
-            case "check-in", "cautions", "gloves", "pin", "reason", "closed" -> new Gauge("Oxygen", "20.9", "%", "limit 40 ppm",
+            case "check-in", "cautions", "gloves", "pin", "reason", "closed" ->
+                new Gauge("Oxygen", "20.9", "%", "limit 40 ppm",
                     Gauge.State.PLAIN, "air");
             case "purging" -> new Gauge("Oxygen", "1\u202f690", "ppm", "limit 40 ppm", Gauge.State.ABOVE, "above");
             case "levels-off", "unfit", "arc-above" -> new Gauge("Oxygen", "62.4", "ppm", "limit 40 ppm",
@@ -81,7 +82,8 @@ final class Samples {
         Strip strip = new Strip("CS-0012", "Kit K-0047 · chamber CHB-1", stops(name),
                 List.of(oxygen, MOISTURE, ARGON, LOCK), troubles, true);
         return new Live(strip, oxygen, conditions(name), purge(name), name.startsWith("lock")
-                ? Optional.of(new Gauge("Oxygen in the lock", "840", "ppm", "limit 500 ppm", Gauge.State.ABOVE, "above"))
+                ? Optional.of(new Gauge("Oxygen in the lock", "840", "ppm", "limit 500 ppm", Gauge.State.ABOVE,
+                        "above"))
                 : Optional.empty());
     }
 
@@ -119,7 +121,7 @@ final class Samples {
 
     private static ChamberCard checkIn() {
         List<Need> needs = new ArrayList<>();
-        needs.add(new Need("Rear node, T-1046", "1 piece · dry not signed", Need.Standing.MISSING, List.of(leaveOut())));
+        needs.add(new Need("Rear node, T-1046", "not scanned yet", Need.Standing.MISSING, List.of(leaveOut())));
         needs.add(new Need("Tungsten electrodes", "0 of 1", Need.Standing.MISSING, List.of(leaveOut())));
         needs.add(new Need("Spare chamber gloves", "left out by Bram Oduya: comes later through the lock",
                 Need.Standing.LEFT_OUT, List.of()));
@@ -134,12 +136,13 @@ final class Samples {
     }
 
     private static ChamberCard closed() {
-        return new ChamberCard("Chamber CHB-1", "Closed", new Doing.Telling("Start the purge. It will take about 48 min.",
+        return new ChamberCard("Chamber CHB-1", "Closed", new Doing.Telling("The purge will take about 48 min.",
                 List.of("Argon: about 9.1 m³ of 14.2 m³ left, so 5.1 m³ stay for the work.",
                         "Sweep at 120 L/min, holding at 25 L/min.", "Limit: oxygen 40 ppm, moisture 40 ppm.")),
                 List.of(Act.main(Act.Kind.START_PURGE, "Start the purge").asking(new Act.Confirm("Before the purge",
                         List.of(), cautions("argon-and-air", "argon-in-pits"), List.of(),
-                        Optional.empty(), Optional.of("Your PIN starts it"))), Act.other(Act.Kind.ABANDON, "Give the session up")),
+                        Optional.empty(), Optional.of("Your PIN starts it"))),
+                        Act.other(Act.Kind.ABANDON, "Give the session up")),
                 List.of(new ChamberCard.Way("Lock", "x")));
     }
 
@@ -155,17 +158,19 @@ final class Samples {
             spots.add(new MapPicture.Spot("J0" + (i + 1), 180 + 130 * i, 250 + 140 * (i % 3), marks.get(i)));
         }
         return new ChamberCard(fit ? "since 14:32 · oxygen 24.1 ppm" : "2 reasons", fit ? "Fit to weld" : "Not fit",
-                new Doing.Welding(fit, fit ? List.of() : List.of("Oxygen 62.4 ppm at G-0501, above the limit of 40 ppm.",
+                new Doing.Welding(fit, fit ? List.of() : List.of(
+                        "Oxygen 62.4 ppm at G-0501, above the limit of 40 ppm.",
                         "Moisture meter G-0502 is silent: nobody knows the moisture."),
                         Optional.of(new MapPicture(PICTURE, spots)), joints),
-                List.of(Act.main(Act.Kind.END_SESSION, "End the session").held(Optional.of("3 joints are not welded."))),
+                List.of(Act.other(Act.Kind.END_SESSION, "End the session")),
                 List.of(new ChamberCard.Way("Lock", "x")));
     }
 
     private ChamberCard lock(Doing.Doors doors) {
         List<String> inside = doors == Doing.Doors.INNER_OPEN ? List.of() : List.of("S-0210", "T-1047");
         Optional<Doing.Running> clock = doors == Doing.Doors.PURGING ? Optional.of(new Doing.Running("Lock purge",
-                now.plus(Duration.ofSeconds(-70)), Duration.ofMinutes(6), "the inner door may open.")) : Optional.empty();
+                now.plus(Duration.ofSeconds(-70)), Duration.ofMinutes(6), "the inner door may open."))
+                : Optional.empty();
         String state = switch (doors) {
             case OUTER_OPEN -> "Outer door open. Air in the lock, 2 things in it.";
             case PURGING -> "Both doors shut. Argon drives the air out.";
