@@ -5,7 +5,9 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.kernel.shell.DemoClock;
+import brightseam.procedure.Procedure;
 import brightseam.procedure.Step;
+import brightseam.procedure.StepKind;
 import brightseam.traveller.GapClock;
 import brightseam.traveller.LoadLimits;
 import brightseam.traveller.NextAction;
@@ -32,7 +34,6 @@ import org.springframework.stereotype.Component;
 public final class Story {
 
     private static final int ACTIONS_MAX = 1_000;
-    private static final String CHAMBER = "chamber";
     /** Whoever has this long before the next step must begin signs first what is finished. */
     private static final Duration TIME_TO_SIGN = Duration.ofMinutes(5);
 
@@ -124,7 +125,7 @@ public final class Story {
             chamber(load);
             return;
         }
-        if (next instanceof NextAction.AwaitStamp await && await.step().station().equals(CHAMBER)) {
+        if (next instanceof NextAction.AwaitStamp await && isBehindWelding(load.getFirst(), await.step())) {
             kits(load).keySet().forEach(welding::judgeAll);
         }
         hands.act(next, load, this::pass);
@@ -137,6 +138,12 @@ public final class Story {
     /** A whole session of each kit, with these and nothing else of it. */
     private void chamber(List<Card> load) {
         kits(load).forEach((kit, cards) -> chamber.play(kit, cards.stream().map(Card::id).toList()));
+    }
+
+    private static boolean isBehindWelding(Card card, Step stamped) {
+        Procedure procedure = card.procedure();
+        return procedure.steps().stream().anyMatch(step -> step.kind() == StepKind.WELD && step.inSession()
+                && procedure.position(step.id()) < procedure.position(stamped.id()));
     }
 
     private static Map<KitId, List<Card>> kits(List<Card> load) {
