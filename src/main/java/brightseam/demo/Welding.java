@@ -69,6 +69,8 @@ public final class Welding {
         strike(joint);
         clock.skip(ARC);
         Crew.done(joints.stopArc(crew.actor(WELDER), joint));
+        clock.skip(SETTLED_AFTER);
+        watches.look();
     }
 
     /** Strikes the arc on {@code joint}, and lets it burn. */

@@ -7,6 +7,7 @@ import brightseam.kernel.SessionId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.traveller.Disposition;
+import brightseam.traveller.NextAction;
 import brightseam.traveller.shell.InspectorActions;
 import brightseam.traveller.shell.TravellerActions;
 import java.math.BigDecimal;
@@ -77,7 +78,9 @@ final class Yesterday {
                 crew.signer(DemoPerson.ILKA_FERROW));
         story.advance(rails, PASS_IN);
         story.advance(released.get(1), PASS_IN);
-        welded(released);
+        if (story.card(rails).next() instanceof NextAction.AwaitSession) {
+            welded(released);
+        }
         story.advance(rails, new StepId("record-review"));
         inspections.stamp(crew.actor(DemoPerson.JUNO_CASTELL), rails, new StepId("record-review"),
                 crew.signer(DemoPerson.JUNO_CASTELL), "");
