@@ -99,11 +99,12 @@ final class Yesterday {
         welding.weld(new JointId(DONE, "J01"));
         trouble.puffInNextArc(PUFF_LITRES, Duration.ofSeconds(50));
         welding.weld(new JointId(DONE, "J02"));
-        chamber.openChamber(session);
+        welding.cool(session);
         TravellerId rails = released.getFirst();
         story.card(rails).traveller().openNonconformances().forEach(open -> Crew.done(inspections.decide(
                 crew.actor(DemoPerson.SANNA_VEIT), rails, open.number(), Disposition.USE_AS_IS, Optional.empty(),
                 "Trial ring, carries no load; colour of the joint is to decide", crew.signer(DemoPerson.SANNA_VEIT))));
+        chamber.openChamber(session);
     }
 
     /** Both tubes went as a load; three are ready in sealed bags, the filler waits for its stamp. */
