@@ -39,13 +39,15 @@ final class DemoShop implements SmartLifecycle {
     private final Today today;
     private final Now now;
     private final Story story;
+    private final DemoProcedures procedures;
     private final Travellers travellers;
     private final DemoClock clock;
     private final boolean withPast;
     private boolean running;
 
     DemoShop(LastEntries ledger, Registers registers, BathPast baths, DemoSupplies supplies, ChamberGear chamber,
-            Yesterday yesterday, Today today, Now now, Story story, Travellers travellers, DemoClock clock,
+            Yesterday yesterday, Today today, Now now, Story story, DemoProcedures procedures,
+            Travellers travellers, DemoClock clock,
             @Value("${brightseam.demo-past:true}") boolean withPast) {
         this.ledger = ledger;
         this.registers = registers;
@@ -56,6 +58,7 @@ final class DemoShop implements SmartLifecycle {
         this.today = today;
         this.now = now;
         this.story = story;
+        this.procedures = procedures;
         this.travellers = travellers;
         this.clock = clock;
         this.withPast = withPast;
@@ -84,6 +87,7 @@ final class DemoShop implements SmartLifecycle {
         } else {
             story.passUntil(end);
         }
+        procedures.approveNew();
     }
 
     private void playPast(Moment end) {

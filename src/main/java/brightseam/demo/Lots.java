@@ -22,6 +22,9 @@ import org.springframework.stereotype.Component;
 @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
 public final class Lots {
 
+    /** The last revision by which lots are passed in, reviewed and closed at the bench. */
+    private static final String WHOLLY_AT_THE_BENCH = "B";
+
     private final Kits kits;
     private final Releases releases;
     private final Crew crew;
@@ -41,8 +44,9 @@ public final class Lots {
             return new KitLine(number, partNumber, description, "A", quantity, procedure, Optional.of(heat));
         }
 
-        ReleaseOrder order(KitId kit) {
-            return new ReleaseOrder(kit, new PartIdentity(partNumber, description, "A"), quantity, heat, procedure);
+        ReleaseOrder order(KitId kit, Optional<String> revision) {
+            return new ReleaseOrder(kit, new PartIdentity(partNumber, description, "A"), quantity, heat, procedure,
+                    revision);
         }
     }
 
@@ -55,10 +59,19 @@ public final class Lots {
         Crew.done(kits.execute(new KitCommand.AddLines(kit, lines, crew.origin(DemoPerson.BRAM_ODUYA))));
     }
 
-    /** Releases {@code lots} of {@code kit}; their labels in the same order. */
+    /** Releases {@code lots} of {@code kit} by the last approved revisions; their labels in the same order. */
     public List<TravellerId> release(KitId kit, List<Lot> lots) {
+        return release(kit, lots, Optional.empty());
+    }
+
+    /** Releases them by {@link #WHOLLY_AT_THE_BENCH}: a whole life without a chamber session. */
+    public List<TravellerId> releaseForTheBench(KitId kit, List<Lot> lots) {
+        return release(kit, lots, Optional.of(WHOLLY_AT_THE_BENCH));
+    }
+
+    private List<TravellerId> release(KitId kit, List<Lot> lots, Optional<String> revision) {
         return Crew.done(releases.release(crew.actor(DemoPerson.BRAM_ODUYA),
-                        lots.stream().map(lot -> lot.order(kit)).toList()))
+                        lots.stream().map(lot -> lot.order(kit, revision)).toList()))
                 .stream().map(released -> released.id()).toList();
     }
 

@@ -16,7 +16,6 @@ import brightseam.people.Qualification;
 import brightseam.people.shell.FirstRun;
 import brightseam.people.shell.People;
 import brightseam.procedure.BinClass;
-import brightseam.procedure.shell.ProcedureLibrary;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
@@ -42,12 +41,12 @@ final class Registers {
     private final People people;
     private final Stations stations;
     private final Heats heats;
-    private final ProcedureLibrary procedures;
+    private final DemoProcedures procedures;
     private final Shelf shelf;
     private final DemoParts parts;
     private final Crew crew;
 
-    Registers(FirstRun firstRun, People people, Stations stations, Heats heats, ProcedureLibrary procedures,
+    Registers(FirstRun firstRun, People people, Stations stations, Heats heats, DemoProcedures procedures,
             Shelf shelf, DemoParts parts, Crew crew) {
         this.firstRun = firstRun;
         this.people = people;
@@ -59,15 +58,14 @@ final class Registers {
         this.crew = crew;
     }
 
-    /** Fills all of them, and has every procedure of the folder approved by the lead. */
+    /** Fills all of them, and has the procedures of the past approved by the lead. */
     void fill() {
         people();
         stations();
         bins();
         heats();
         parts.fill();
-        procedures.candidates().stream().flatMap(candidate -> candidate.procedure().stream())
-                .forEach(found -> Crew.done(procedures.approve(found.ref(), crew.origin(DemoPerson.BRAM_ODUYA))));
+        procedures.approveOld();
     }
 
     private void people() {

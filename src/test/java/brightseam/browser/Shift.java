@@ -35,7 +35,7 @@ import java.util.stream.Collectors;
 /** The demo shop on one working day, and what may be known about it besides what the screens show. */
 final class Shift implements AutoCloseable {
 
-    private final ShopServer server = ShopServer.demo(
+    private final ShopServer server = ShopServer.demo("--brightseam.demo-old-procedures=true",
             "--brightseam.scanner-burst-millis=900", "--brightseam.scanner-idle-millis=1000");
 
     ShopServer server() {

@@ -19,6 +19,7 @@ import brightseam.scan.Label;
 import brightseam.scan.LabelKind;
 import brightseam.scan.RawScan;
 import brightseam.scan.ScanParser;
+import brightseam.procedure.shell.ProcedureLibrary;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Nonconformance.Cause;
@@ -136,7 +137,7 @@ class DemoShopTest {
     @ValueSource(strings = {"TUBE", "FITTING", "FILLER"})
     void the_automatic_fabricator_takes_a_lot_of_each_procedure_from_release_to_closed(String procedure) {
         HeatId heat = procedure.equals("FITTING") ? DemoHeat.FITTING_BAR : DemoHeat.LEG_TUBE;
-        TravellerId lot = shop.bean(Lots.class).release(Today.MIXED,
+        TravellerId lot = shop.bean(Lots.class).releaseForTheBench(Today.MIXED,
                 List.of(new Lots.Lot("HDF-9000-01", "Lot of a test", 3, heat, procedure))).getFirst();
         Story story = shop.bean(Story.class);
         story.advance(lot, new StepId("solvent-wipe"));
@@ -147,6 +148,26 @@ class DemoShopTest {
         Card end = shop.bean(Travellers.class).find(lot).orElseThrow();
         assertThat(end.traveller().phase()).isEqualTo(Phase.CLOSED);
         assertThat(end.traveller().nonconformances()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"TUBE", "FITTING", "FILLER"})
+    void a_lot_released_now_goes_on_in_a_session_once_it_is_ready_for_the_lock(String procedure) {
+        HeatId heat = procedure.equals("FITTING") ? DemoHeat.FITTING_BAR : DemoHeat.LEG_TUBE;
+        TravellerId lot = shop.bean(Lots.class).release(Today.MIXED,
+                List.of(new Lots.Lot("HDF-9000-02", "Lot of a session", 2, heat, procedure))).getFirst();
+        shop.bean(Story.class).advance(lot, new StepId("pass-in"));
+        Card ready = shop.bean(Travellers.class).find(lot).orElseThrow();
+        assertThat(ready.procedure().ref().revision()).isEqualTo("C");
+        assertThat(ready.next()).isInstanceOf(NextAction.AwaitSession.class);
+        assertThat(ready.isReady(shop.bean(ShopClock.class).now())).isTrue();
+    }
+
+    @Test
+    void its_past_was_made_by_the_revision_before_and_can_be_read() {
+        assertThat(first).extracting(card -> card.procedure().ref().revision()).containsOnly("B");
+        assertThat(shop.bean(ProcedureLibrary.class).current()).extracting(procedure -> procedure.ref().revision())
+                .containsExactly("C", "C", "C");
     }
 
     @Test

@@ -91,6 +91,12 @@ public final class ProcedureLibrary {
         return approvals(id).last().map(this::restore);
     }
 
+    /** The approved revision of {@code id} with the letter {@code revision}; replaced ones are found too. */
+    public Optional<Procedure> revision(String id, String revision) {
+        return history(id).stream().filter(approved -> approved.revision().equals(revision)).findFirst()
+                .map(this::restore);
+    }
+
     /** The procedure named by {@code ref}, where exactly that was ever approved; replaced revisions are found too. */
     public Optional<Procedure> find(ProcedureRef ref) {
         Procedure known = restored.get(ref);
@@ -115,6 +121,21 @@ public final class ProcedureLibrary {
      */
     public Outcome<Approvals> approve(ProcedureRef shown, Origin origin) {
         return approve(shown.id(), Optional.of(shown), origin);
+    }
+
+    /**
+     * Approves the file whose bytes are {@code content}, which lies in no folder: one that a newer file has replaced.
+     *
+     * @param name the name that problems are reported under
+     * @throws IllegalArgumentException where it is not sound
+     */
+    public Outcome<Approvals> approve(String name, byte[] content, Origin origin) {
+        if (!(loader.load(name, content) instanceof Loaded loaded)) {
+            throw new IllegalArgumentException("not a sound procedure: " + name);
+        }
+        ProcedureRef ref = loaded.procedure().ref();
+        return streams.execute(ref.id(), approved ->
+                approved.orElse(Approvals.NONE).approve(ref, loaded.content(), origin));
     }
 
     private Outcome<Approvals> approve(String id, Optional<ProcedureRef> shown, Origin origin) {

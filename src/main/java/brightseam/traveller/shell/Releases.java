@@ -55,7 +55,8 @@ public class Releases {
     private Prepared<Traveller> prepare(Origin origin, TravellerId id, ReleaseOrder order) {
         Optional<HeatFact> heat = heats.find(order.heat()).map(found -> found.state())
                 .map(found -> new HeatFact(found.id(), found.grade(), found.isOnHold()));
-        Optional<Procedure> procedure = procedures.current(order.procedure());
+        Optional<Procedure> procedure = order.revision().isEmpty() ? procedures.current(order.procedure())
+                : procedures.revision(order.procedure(), order.revision().get());
         List<Refusal> refusals = new ArrayList<>();
         if (kits.find(order.kit()).filter(kit -> !kit.state().closed()).isEmpty()) {
             refusals.add(new ShopRefusal.KitNotOpen(order.kit()));

@@ -63,10 +63,10 @@ final class DoingWriter {
     }
 
     private Doing inSession(Step step) {
-        return new Doing.Wait("Goes on in the chamber's session", List.of(step.kind() == StepKind.PASS_IN
-                ? "Bring the pieces to the chamber. They are passed in from the session's screen; nothing is done here."
-                : step.title() + " is begun, watched and signed on the session's screen. Nothing is done here.",
-                where()));
+        return new Doing.Wait("Goes on in the chamber's session", step.kind() == StepKind.PASS_IN
+                ? List.of("Bring the pieces to the chamber. They are passed in on the session's screen.", where())
+                : List.of(step.title() + " is begun, watched and signed on the session's screen."
+                        + " Nothing is done here."));
     }
 
     private Doing close(NextAction.CloseBin close) {

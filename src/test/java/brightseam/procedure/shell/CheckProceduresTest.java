@@ -24,7 +24,7 @@ class CheckProceduresTest {
     @Test
     void the_shipped_folder_is_in_order() {
         assertEquals(0, check(Path.of("procedures")));
-        assertTrue(text().contains("tube.yaml: TUBE rev B, 18 steps, in order"), text());
+        assertTrue(text().contains("tube.yaml: TUBE rev C, 20 steps, in order"), text());
     }
 
     @Test

@@ -45,7 +45,8 @@ class ShippedProceduresTest {
         assertEquals(List.of("cut", "cope", "deburr", "dimensional-check", "dimensional-inspection",
                 "alkaline-degrease", "degrease-rinse", "acid-pickle", "pickle-rinse", "deionised-rinse",
                 "water-break-check", "dry",
-                "solvent-wipe", "white-cloth-check", "bagging", "readiness-inspection", "pass-in", "record-review"),
+                "solvent-wipe", "white-cloth-check", "bagging", "readiness-inspection", "pass-in", "weld",
+                "weld-inspection", "record-review"),
                 load("tube.yaml").route().stream().map(StepId::value).toList());
     }
 

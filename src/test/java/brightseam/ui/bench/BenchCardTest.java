@@ -183,6 +183,22 @@ class BenchCardTest {
     }
 
     @Test
+    void a_lot_that_is_ready_for_the_lock_is_sent_to_the_session() {
+        Doing.Wait wait = doing(Doing.Wait.class, lot.until(at("pass-in", NextAction.AwaitSession.class)));
+        assertEquals("Goes on in the chamber's session", wait.word());
+        assertTrue(wait.lines().getFirst().startsWith("Bring the pieces to the chamber."));
+        assertTrue(wait.lines().getLast().startsWith("The pieces are in B-"));
+    }
+
+    @Test
+    void in_the_chamber_nothing_is_done_at_the_bench() {
+        Doing.Wait wait = doing(Doing.Wait.class, lot.until(at("weld", NextAction.AwaitSession.class)));
+        assertEquals("Weld is begun, watched and signed on the session's screen. Nothing is done here.",
+                wait.lines().getFirst());
+        assertEquals(1, wait.lines().size());
+    }
+
+    @Test
     void a_closed_lot_has_nothing_left_to_do() {
         lot.until(at("record-review", NextAction.AwaitStamp.class));
         lot.follow(lot.card().next());

@@ -6,21 +6,28 @@ import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
 import brightseam.kernel.Decision;
 import brightseam.kernel.HeatId;
+import brightseam.kernel.JointId;
 import brightseam.kernel.KitId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
+import brightseam.kernel.SessionId;
 import brightseam.kernel.StationId;
+import brightseam.kernel.SupplyId;
 import brightseam.kernel.TravellerId;
 import brightseam.people.Role;
 import brightseam.people.Signer;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.ReadingSpec;
 import brightseam.procedure.Step;
+import brightseam.procedure.StepKind;
 import brightseam.procedure.Vocabulary;
 import brightseam.procedure.shell.ProcedureLoader;
 import brightseam.procedure.shell.SharedTables;
+import brightseam.traveller.ArcFact;
 import brightseam.traveller.Contact;
 import brightseam.traveller.Guide;
+import brightseam.traveller.Joined;
+import brightseam.traveller.JointFact;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.PartIdentity;
 import brightseam.traveller.Traveller;
@@ -33,6 +40,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -136,9 +144,30 @@ public final class LedLot {
             case NextAction.AwaitStamp stamp -> does(new TravellerCommand.StampStep(
                     origin(), stamp.step().id(), INSPECTOR, "", List.of()));
             case NextAction.AwaitDisposition stopped -> throw new AssertionError(stopped);
-            case NextAction.AwaitSession inside -> throw new AssertionError(inside);
+            case NextAction.AwaitSession inside -> inSession(inside.step());
             case NextAction.Ended ended -> throw new AssertionError(ended);
         }
+    }
+
+    /** One joint of the whole lot, in order. */
+    private void inSession(Step step) {
+        SessionId session = new SessionId("CS-0001");
+        StationId chamber = new StationId("S-CHAMBER-1");
+        JointId joint = JointId.parse("K-1.J01");
+        if (step.kind() == StepKind.PASS_IN) {
+            does(new TravellerCommand.EnterChamber(origin(), session, chamber, "open chamber", scanned(step), ADA,
+                    List.of(), List.of()));
+            return;
+        }
+        does(new TravellerCommand.BeginArc(origin(), new ArcFact(joint, session, chamber, 1,
+                List.of(Joined.lot(id)), "ERTi-9", ADA.badge(), "purged", List.of(), false)));
+        Moment began = now;
+        now = now.plus(Duration.ofSeconds(30));
+        does(new TravellerCommand.NoteJoint(origin(), new JointFact(joint, session, chamber, 1, began, now, now,
+                List.of(Joined.lot(id)), "ERTi-9", ADA.badge(), "purged", new SupplyId("G-0701"),
+                new BigDecimal("30.0"), new BigDecimal("12.0"), new BigDecimal("9.0"), new BigDecimal("0.0"),
+                List.of(), List.of(), true, "ab".repeat(32), List.of(), false)));
+        does(new TravellerCommand.SignWelding(origin(), ADA, List.of(), List.of()));
     }
 
     /** Everything that {@code step} asks for by scan. */
