@@ -32,6 +32,13 @@ public sealed interface ArgonNeed {
             return purgeStandardLitres + holdStandardLitres + lockStandardLitres;
         }
 
+        /** The same session after {@code elapsed} of its purge. */
+        public Needed afterPurging(Duration elapsed) {
+            double share = purge.isZero() ? 0 : Math.clamp(1 - (double) elapsed.toMillis() / purge.toMillis(), 0, 1);
+            return new Needed(Duration.ofMillis(Math.round(purge.toMillis() * share)), fit,
+                    purgeStandardLitres * share, holdStandardLitres, lockStandardLitres);
+        }
+
         /** The same session once it is fit: only holding and the lock, for {@code left} more. */
         public Needed oncePurged(Duration left) {
             double share = fit.isZero() ? 0 : Math.clamp((double) left.toMillis() / fit.toMillis(), 0, 1);

@@ -1,6 +1,8 @@
 package brightseam.words;
 
 import brightseam.kernel.Refusal;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -73,6 +75,7 @@ public final class Wording {
             case "stamp" -> Words.stamp(Instant.parse(value), zone);
             case "duration" -> Words.duration(Duration.parse(value));
             case "or" -> or(value);
+            case "m3" -> Words.quantity(new BigDecimal(value).movePointLeft(3).setScale(1, RoundingMode.HALF_UP), "m³");
             default -> words(value);
         };
     }

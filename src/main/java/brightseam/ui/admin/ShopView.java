@@ -30,6 +30,7 @@ class ShopView extends DeskPage {
         ways.add(way("parts", "Parts", "the shapes of the parts, for areas and masses"));
         ways.add(way("bins", "Bins", "register, set capacities, declare cleaned, retire, see what is inside"));
         ways.add(way("stations", "Stations", "register, take out of use"));
+        ways.add(way("chamber", "Chambers", "volumes, flows, limits with their sources, what may go in"));
         ways.add(way("supplies", "Supplies", "gloves, cloths, solvents, tools, gauges: lots and dates"));
         ways.add(way("labels", "Labels", "print labels and badges"));
         show(ways, Forms.note("A new shop begins with people, then procedures, stations, bins and heats; then a kit"

@@ -10,6 +10,7 @@ import brightseam.line.shell.Baths;
 import brightseam.people.Signer;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Numbers;
 import brightseam.ui.desk.Told;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;

@@ -6,6 +6,7 @@ import brightseam.bath.FluorideBasis;
 import brightseam.bath.FluorideReading;
 import brightseam.bath.TitaniumAcidity;
 import brightseam.line.AcidSample;
+import brightseam.ui.desk.Numbers;
 import java.util.Optional;
 import java.util.TreeMap;
 

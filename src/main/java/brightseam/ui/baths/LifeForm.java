@@ -5,6 +5,7 @@ import brightseam.bath.DissolvedMetal;
 import brightseam.line.Bath;
 import brightseam.line.BathQuantity;
 import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Numbers;
 import brightseam.ui.desk.Told;
 import brightseam.words.Words;
 import com.vaadin.flow.component.html.Div;

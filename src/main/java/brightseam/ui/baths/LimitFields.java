@@ -5,6 +5,7 @@ import brightseam.line.AnalysisDue;
 import brightseam.line.BathQuantity;
 import brightseam.line.BathTerms;
 import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Numbers;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.textfield.TextField;

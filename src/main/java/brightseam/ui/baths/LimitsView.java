@@ -12,6 +12,7 @@ import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
+import brightseam.ui.desk.Numbers;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;

@@ -8,6 +8,7 @@ import brightseam.line.Liquid;
 import brightseam.traveller.shell.ProcessControl;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Numbers;
 import brightseam.ui.desk.Told;
 import brightseam.words.Words;
 import com.vaadin.flow.component.html.Div;

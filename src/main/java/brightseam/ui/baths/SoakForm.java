@@ -6,6 +6,7 @@ import brightseam.bath.EtchRate;
 import brightseam.bath.Removal;
 import brightseam.bath.Soak;
 import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Numbers;
 import brightseam.ui.desk.Told;
 import brightseam.words.Words;
 import com.vaadin.flow.component.html.Div;

@@ -88,6 +88,12 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL)) {
             ways.add(Links.to("baths", "Baths"));
         }
+        if (desk.holds(Role.LEAD, Role.FABRICATOR, Role.PROCESS_CONTROL)) {
+            ways.add(Links.to("argon", "Argon"));
+        }
+        if (desk.holds(Role.INSPECTOR, Role.PROCESS_CONTROL) && !desk.holds(Role.LEAD, Role.ADMINISTRATOR)) {
+            ways.add(Links.to("shop/chamber", "Chambers"));
+        }
         if (desk.holds(Role.LEAD, Role.INSPECTOR)) {
             ways.add(Links.to("line", "Line"));
         }

@@ -1,5 +1,6 @@
 package brightseam.ui.baths;
 
+import brightseam.ui.desk.Numbers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

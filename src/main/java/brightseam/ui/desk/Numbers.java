@@ -1,10 +1,10 @@
-package brightseam.ui.baths;
+package brightseam.ui.desk;
 
 import java.math.BigDecimal;
 import java.util.Optional;
 
 /** Numbers as people key them into a form, with point or comma. */
-final class Numbers {
+public final class Numbers {
 
     private Numbers() {}
 
@@ -13,12 +13,12 @@ final class Numbers {
      *
      * @throws IllegalArgumentException naming {@code label} where there is none
      */
-    static BigDecimal decimal(String label, String text) {
+    public static BigDecimal decimal(String label, String text) {
         return optional(label, text).orElseThrow(() -> new IllegalArgumentException(label + ": enter a number"));
     }
 
     /** The number in {@code text}; empty where nothing was keyed. Refuses what is no number. */
-    static Optional<BigDecimal> optional(String label, String text) {
+    public static Optional<BigDecimal> optional(String label, String text) {
         String keyed = text.strip().replace(',', '.').replace('−', '-');
         if (keyed.isEmpty()) {
             return Optional.empty();
@@ -30,7 +30,7 @@ final class Numbers {
     }
 
     /** The whole number in {@code text}. Refuses anything else. */
-    static int whole(String label, String text) {
+    public static int whole(String label, String text) {
         try {
             return decimal(label, text).intValueExact();
         } catch (ArithmeticException broken) {
