@@ -17,10 +17,11 @@ import java.util.Optional;
  * @param pieces which pieces of this traveller
  * @param welder whose badge
  * @param begunAt when the arc began
- * @param endedAt when it ended; empty while it burns
+ * @param endedAt when it ended; empty while nothing has been proven of it
+ * @param provenUntil how far what the meters proved reaches
  */
 public record ArcRun(JointId joint, SessionId session, int run, int pass, List<Integer> pieces, BadgeId welder,
-        Moment begunAt, Optional<Moment> endedAt) {
+        Moment begunAt, Optional<Moment> endedAt, Optional<Moment> provenUntil) {
 
     /** Whether it burns, as far as anybody has said. */
     public boolean isBurning() {
@@ -31,7 +32,7 @@ public record ArcRun(JointId joint, SessionId session, int run, int pass, List<I
         return joint.equals(other) && run == otherRun;
     }
 
-    ArcRun ended(Moment at) {
-        return new ArcRun(joint, session, run, pass, pieces, welder, begunAt, Optional.of(at));
+    ArcRun ended(Moment at, Moment proven) {
+        return new ArcRun(joint, session, run, pass, pieces, welder, begunAt, Optional.of(at), Optional.of(proven));
     }
 }

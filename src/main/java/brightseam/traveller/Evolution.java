@@ -170,7 +170,7 @@ final class Evolution {
     private void begin(ArcBegun e) {
         ArcFact arc = e.arc();
         lit(new ArcRun(arc.joint(), arc.session(), arc.run(), e.pass(), named(arc.parts()), arc.welder(), e.at(),
-                Optional.empty()));
+                Optional.empty(), Optional.empty()));
     }
 
     /** A run whose beginning was never written down counts all the same. */
@@ -178,10 +178,10 @@ final class Evolution {
         JointFact joint = e.joint();
         if (arcs.stream().noneMatch(arc -> arc.is(joint.joint(), joint.run()))) {
             lit(new ArcRun(joint.joint(), joint.session(), joint.run(), e.pass(), named(joint.parts()),
-                    joint.welder(), joint.startedAt(), Optional.empty()));
+                    joint.welder(), joint.startedAt(), Optional.empty(), Optional.empty()));
         }
-        arcs = arcs.stream().map(arc -> arc.is(joint.joint(), joint.run()) ? arc.ended(joint.stoppedAt()) : arc)
-                .toList();
+        arcs = arcs.stream().map(arc -> arc.is(joint.joint(), joint.run())
+                ? arc.ended(joint.stoppedAt(), joint.hotUntil()) : arc).toList();
     }
 
     private void lit(ArcRun arc) {

@@ -35,7 +35,10 @@ final class JointRules {
         this.procedure = procedure;
     }
 
-    /** The first arc at all begins the weld step. */
+    /**
+     * The first arc at all begins the weld step. Whether another arc burns is for the joints to say: what the meters
+     * proved of it comes in seconds after its end, and pieces of one lot are welded at several joints.
+     */
     Decision<TravellerEvent> begin(BeginArc c) {
         Optional<Step> found = ChamberRules.inSession(procedure, StepKind.WELD);
         if (found.isEmpty()) {
@@ -58,8 +61,6 @@ final class JointRules {
                         () -> new TravellerRefusal.NotInThatSession(traveller.id(), c.arc().session()))
                 .refuseIf(isFirstArc(joint, step) && !isWindowOpen(),
                         () -> new TravellerRefusal.WindowOverInside(traveller.id(), joint))
-                .refuseFor(traveller.burning().map(arc ->
-                        new TravellerRefusal.ArcStillBurning(arc.joint(), arc.begunAt())))
                 .refuseIf(!traveller.pieces().containsAll(named),
                         () -> new TravellerRefusal.NoSuchPieces(named, traveller.pieces()))
                 .acceptWith(() -> begun(step, c));
@@ -85,12 +86,12 @@ final class JointRules {
         return traveller.window() instanceof Window.Open;
     }
 
-    /** A second report of the same run changes nothing. */
+    /** A run is reported to the end of its arc and again to the end of its cooling; the same once more is nothing. */
     Decision<TravellerEvent> note(NoteJoint c) {
         JointFact joint = c.joint();
         Optional<ArcRun> known = traveller.arcs().stream().filter(arc -> arc.is(joint.joint(), joint.run()))
                 .findFirst();
-        if (known.filter(arc -> !arc.isBurning()).isPresent()) {
+        if (known.flatMap(ArcRun::provenUntil).filter(until -> !until.isBefore(joint.hotUntil())).isPresent()) {
             return Decision.accepted(List.of());
         }
         StepId step = weldStep();

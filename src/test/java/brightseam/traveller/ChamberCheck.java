@@ -1,6 +1,7 @@
 package brightseam.traveller;
 
 import brightseam.kernel.JointId;
+import brightseam.kernel.Moment;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.StepKind;
 import brightseam.traveller.Nonconformance.Cause;
@@ -14,16 +15,16 @@ import java.util.Set;
 
 /**
  * Of a record that is read by {@link RecordCheck}: no arc on pieces outside, in quarantine or over a window that ended;
- * one arc at a time; what was out of limits while hot is followed by its nonconformance at once.
+ * what was out of limits while hot is followed by its nonconformance at once.
  */
 final class ChamberCheck {
 
     private final boolean inSession;
     private final Set<JointId> begunInThisPass = new HashSet<>();
-    private final Set<String> over = new HashSet<>();
+    private final Map<String, Moment> over = new HashMap<>();
     private final Map<String, Set<Integer>> concerned = new HashMap<>();
     private final Set<Cause> due = new HashSet<>();
-    private Optional<JointId> burning = Optional.empty();
+    private final Set<String> burning = new HashSet<>();
     private boolean entering;
     private boolean inside;
     private boolean windowOpen;
@@ -48,9 +49,9 @@ final class ChamberCheck {
             case ReturnedToStep e -> returned(e);
             case ArcBegun e -> begun(e, quarantined, pieces);
             case JointWelded e -> welded(e, pieces);
-            case StepSigned e -> e.step().value().equals("weld") && burning.isPresent()
+            case StepSigned e -> e.step().value().equals("weld") && !burning.isEmpty()
                     ? Optional.of("welding signed over a burning arc") : Optional.empty();
-            case PiecesSetApart e -> burning.isPresent() ? Optional.of("parted while an arc burns") : Optional.empty();
+            case PiecesSetApart e -> burning.isEmpty() ? Optional.empty() : Optional.of("parted while an arc burns");
             default -> Optional.empty();
         };
         return owed ? Optional.of("out of limits while hot, in silence") : wrong;
@@ -82,10 +83,9 @@ final class ChamberCheck {
 
     private Optional<String> begun(ArcBegun e, boolean quarantined, Set<Integer> pieces) {
         concerned.put(e.arc().joint() + "/" + e.arc().run(), concerned(e.arc().parts(), pieces));
-        boolean free = burning.isEmpty();
-        burning = Optional.of(e.arc().joint());
+        burning.add(e.arc().joint() + "/" + e.arc().run());
         boolean first = begunInThisPass.add(e.arc().joint());
-        return !free ? Optional.of("two arcs at once") : !inside ? Optional.of("an arc on pieces outside")
+        return !inside ? Optional.of("an arc on pieces outside")
                 : quarantined ? Optional.of("an arc in quarantine")
                 : first && !windowOpen ? Optional.of("a joint begun on what is not clean") : Optional.empty();
     }
@@ -104,17 +104,18 @@ final class ChamberCheck {
     private Optional<String> welded(JointWelded e, Set<Integer> pieces) {
         JointFact joint = e.joint();
         begunInThisPass.add(joint.joint());
-        burning = burning.filter(lit -> !lit.equals(joint.joint()));
+        burning.remove(joint.joint() + "/" + joint.run());
         boolean lotGone = concerned.getOrDefault(joint.joint() + "/" + joint.run(), concerned(joint.parts(), pieces))
                 .stream().noneMatch(pieces::contains);
-        boolean again = !over.add(joint.joint() + "/" + joint.run());
+        Moment before = over.put(joint.joint() + "/" + joint.run(), joint.hotUntil());
         if (joint.exceedsLimit() && !lotGone) {
             due.add(Cause.JOINT_EXCURSION);
         }
         if (!joint.proven() && !lotGone) {
             due.add(Cause.JOINT_UNPROVEN);
         }
-        return again ? Optional.of("one run written down twice") : Optional.empty();
+        return before == null || before.isBefore(joint.hotUntil()) ? Optional.empty()
+                : Optional.of("one stretch written down twice");
     }
 
     /** What may be written down of a lot that has ended. */

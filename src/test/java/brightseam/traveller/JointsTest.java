@@ -18,9 +18,16 @@ class JointsTest {
         Shop shop = at("weld");
         shop.when(ask -> Inside.arc(ask, "J03", 1)).thenEvents(StepStarted.class, ArcBegun.class);
         assertEquals(Inside.CHAMBER, shop.traveller().run(new StepId("weld")).orElseThrow().station().orElseThrow());
-        shop.when(ask -> Inside.arc(ask, "J04", 1)).thenRefused("arc-still-burning");
-        shop.passes(Duration.ofSeconds(20)).when(ask -> Inside.good(ask, "J03", 1)).thenEvents(JointWelded.class);
         shop.when(ask -> Inside.arc(ask, "J04", 1)).thenEvents(ArcBegun.class);
+        shop.passes(Duration.ofSeconds(20)).when(ask -> Inside.good(ask, "J03", 1)).thenEvents(JointWelded.class);
+    }
+
+    @Test
+    void what_was_proven_to_the_end_of_the_arc_is_followed_by_what_was_proven_while_it_cooled() {
+        Shop shop = arced().passes(Duration.ofSeconds(20)).does(ask -> Inside.good(ask, "J03", 1));
+        shop.when(ask -> Inside.exceeded(ask, "J03", 1)).thenEvents();
+        shop.passes(Duration.ofMinutes(1)).when(ask -> Inside.exceeded(ask, "J03", 1))
+                .thenEvents(JointWelded.class, NonconformanceOpened.class);
     }
 
     @Test
