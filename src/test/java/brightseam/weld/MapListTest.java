@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import brightseam.kit.ListProblem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -91,5 +94,11 @@ class MapListTest {
         }
         assertEquals(MapSheet.JOINTS_MAX + 2, problems(csv.toString()).getFirst().line());
         assertEquals(1, problems("x".repeat(MapList.CHARACTERS_MAX + 1)).size());
+    }
+
+    @Test
+    void the_example_that_comes_along_is_read() throws IOException {
+        String example = Files.readString(Path.of("shared/weld-map-example.csv"));
+        assertEquals(3, assertInstanceOf(MapList.Accepted.class, MapList.parse(example)).joints().size());
     }
 }

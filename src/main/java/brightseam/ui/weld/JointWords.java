@@ -48,7 +48,12 @@ final class JointWords {
 
     /** What the map says of it. */
     static String plan(MapJoint plan) {
-        return "Class " + plan.jointClass() + "; " + pieces(plan) + "; back side " + backSide(plan) + "; "
+        return "Class " + plan.jointClass() + "; " + work(plan);
+    }
+
+    /** The same without its class. */
+    static String work(MapJoint plan) {
+        return pieces(plan) + "; back side " + backSide(plan) + "; "
                 + plan.filler().map(FillerClass::printed).orElse("no filler") + "; stays in the argon for "
                 + Words.duration(plan.cooling().hold()) + " after the arc (" + plan.cooling().until() + ", by "
                 + plan.cooling().source() + ")";

@@ -23,6 +23,7 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -137,10 +138,15 @@ class JointsView extends DeskPage implements BeforeEnterObserver {
         }
         offered = Optional.of(standing);
         form.removeAll();
-        if (standing == JointStanding.WELDED || standing == JointStanding.REJECTED) {
-            form.add(Forms.panel(standing == JointStanding.WELDED ? "Judge " + id.number()
-                            : "Judge " + id.number() + " again, once its nonconformance is dispositioned as is",
-                    new JudgeForm(desk(), told(), joints, pictures, scale, view, this::refresh)));
+        if (standing == JointStanding.WELDED) {
+            form.add(Forms.panel("Judge " + id.number(), judging(view)));
+        } else if (standing == JointStanding.REJECTED) {
+            form.add(Forms.panel("After the rejection", new NativeDetails("Judge it again, once its nonconformance is"
+                    + " dispositioned to use it as is", judging(view))));
         }
+    }
+
+    private JudgeForm judging(JointView view) {
+        return new JudgeForm(desk(), told(), joints, pictures, scale, view, this::refresh);
     }
 }

@@ -66,11 +66,12 @@ final class JudgeForm extends Div {
         ruling.addClassName("judge-ruling");
         ruling.getElement().setAttribute("role", "status");
         photographs.addClassName("judge-photographs");
-        lux.setHelperText("at least " + scale.luxMin().toPlainString() + " lux (" + scale.luxSource() + ")");
+        lux.setHelperText("at least " + scale.luxMin().toPlainString() + " lux");
         remark.setWidthFull();
         add(new H3("Colours on the weld: touch every one"), swatches(scale), new H3("Looked at"), brushing(),
                 new H3("A narrow band at the edge of the shield, where there is one"), bandSwatches(scale),
                 new H3("What else was seen"), findings(scale), new H3("Light"), Forms.row(lux, meter),
+                Forms.note("Least light by: " + scale.luxSource() + "."),
                 new H3("Photographs"), Forms.row(upload()), photographs, ruling, remark,
                 Forms.row(pin, verdict("Accept and stamp", Verdict.ACCEPT, "judge-accept"),
                         verdict("Reject and stamp", Verdict.REJECT, "judge-reject")));

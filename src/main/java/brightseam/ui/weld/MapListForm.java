@@ -8,6 +8,7 @@ import brightseam.weld.MapColumn;
 import brightseam.weld.MapJoint;
 import brightseam.weld.MapList;
 import brightseam.weld.MapSheet;
+import brightseam.words.Words;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
@@ -44,7 +45,7 @@ final class MapListForm extends Div {
         drawing.setWidth("30em");
         drawing.setValue(known);
         pasted.setHelperText("First line: "
-                + Arrays.stream(MapColumn.values()).map(MapColumn::header).collect(Collectors.joining(",")));
+                + Arrays.stream(MapColumn.values()).map(MapColumn::header).collect(Collectors.joining(", ")));
         pasted.setMinRows(4);
         pasted.setMaxRows(12);
         add(drawing, pasted, Forms.row(Forms.button("Check the list and take it",
@@ -74,7 +75,7 @@ final class MapListForm extends Div {
             case MapList.Rejected bad -> {
                 problems.show(bad.problems());
                 problems.setVisible(true);
-                told.refused("List not used", bad.problems().size() + " of its cells or lines are wrong.",
+                told.refused("List not used", Words.count(bad.problems().size(), "cell or line is", "cells or lines are") + " wrong.",
                         "Correct them in the list and check it again.");
             }
         }

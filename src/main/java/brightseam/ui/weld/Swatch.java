@@ -19,8 +19,8 @@ final class Swatch {
     /** One SVG element, no scripts, no outside references, no ids. */
     static String svg(WeldColour colour) {
         String pen = isDark(colour.swatch()) ? "#ffffff" : "#1b1a17";
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" aria-hidden=\"true\">"
-                .formatted(WIDTH, HEIGHT)
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\""
+                .formatted(WIDTH, HEIGHT) + " preserveAspectRatio=\"xMidYMid slice\" aria-hidden=\"true\">"
                 + "<rect width=\"%d\" height=\"%d\" fill=\"%s\"/>".formatted(WIDTH, HEIGHT, colour.swatch())
                 + "<g stroke=\"%s\" fill=\"none\" stroke-width=\"2.5\">".formatted(pen) + pattern(colour.pattern(), pen)
                 + "</g></svg>";

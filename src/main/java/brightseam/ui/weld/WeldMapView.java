@@ -179,7 +179,7 @@ class WeldMapView extends DeskPage implements BeforeEnterObserver {
                 .text("Joint", MapJoint::number)
                 .text("Description", MapJoint::description)
                 .text("Class", joint -> joint.jointClass().name())
-                .text("Plan", JointWords::plan)
+                .text("Plan", JointWords::work)
                 .text("Colour by", MapJoint::acceptance)
                 .show(sheet.joints());
     }
