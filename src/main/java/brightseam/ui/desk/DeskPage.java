@@ -82,44 +82,31 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         Nav ways = new Nav();
         ways.addClassName("desk-ways");
         ways.getElement().setAttribute("aria-label", "Pages");
-        if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.ADMINISTRATOR)) {
-            ways.add(Links.to("board", "Board"));
+        way(ways, "board", "Board", Role.LEAD, Role.INSPECTOR, Role.ADMINISTRATOR);
+        way(ways, "baths", "Baths", Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL);
+        way(ways, "argon", "Argon", Role.LEAD, Role.FABRICATOR, Role.PROCESS_CONTROL);
+        if (!desk.holds(Role.LEAD, Role.ADMINISTRATOR)) {
+            way(ways, "shop/chamber", "Chambers", Role.INSPECTOR, Role.PROCESS_CONTROL);
         }
-        if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL)) {
-            ways.add(Links.to("baths", "Baths"));
-        }
-        if (desk.holds(Role.LEAD, Role.FABRICATOR, Role.PROCESS_CONTROL)) {
-            ways.add(Links.to("argon", "Argon"));
-        }
-        if (desk.holds(Role.INSPECTOR, Role.PROCESS_CONTROL) && !desk.holds(Role.LEAD, Role.ADMINISTRATOR)) {
-            ways.add(Links.to("shop/chamber", "Chambers"));
-        }
-        if (desk.holds(Role.LEAD, Role.INSPECTOR)) {
-            ways.add(Links.to("line", "Line"));
-        }
-        if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.FABRICATOR)) {
-            ways.add(Links.to("chamber", "Chamber"));
-            ways.add(Links.to("plan", "Plan"));
-        }
-        if (desk.holds(Role.LEAD)) {
-            ways.add(Links.to("release", "Release"));
-        }
-        if (desk.holds(Role.INSPECTOR)) {
-            ways.add(Links.to("stamp", "Stamp desk"));
-            ways.add(Links.to("stamp/joints", "Joints"));
-        }
-        if (desk.holds(Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL)) {
-            ways.add(Links.to("trace", "Trace"));
-        }
-        if (desk.holds(Role.LEAD, Role.ADMINISTRATOR)) {
-            ways.add(Links.to("shop", "Shop registers"));
-        }
-        if (desk.holds(Role.FABRICATOR)) {
-            ways.add(Links.to("bench", "Bench"));
-        }
+        way(ways, "line", "Line", Role.LEAD, Role.INSPECTOR);
+        way(ways, "chamber", "Chamber", Role.LEAD, Role.INSPECTOR, Role.FABRICATOR);
+        way(ways, "plan", "Plan", Role.LEAD, Role.INSPECTOR, Role.FABRICATOR);
+        way(ways, "release", "Release", Role.LEAD);
+        way(ways, "stamp", "Stamp desk", Role.INSPECTOR);
+        way(ways, "stamp/joints", "Joints", Role.INSPECTOR);
+        way(ways, "trace", "Trace", Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL);
+        way(ways, "shop", "Shop registers", Role.LEAD, Role.ADMINISTRATOR);
+        way(ways, "bench", "Bench", Role.FABRICATOR);
         if (desk.isDemo()) {
             ways.add(Links.to("demo", "Demo"));
         }
         return ways;
+    }
+
+    /** A link for whoever holds one of {@code roles}. */
+    private void way(Nav ways, String path, String words, Role... roles) {
+        if (desk.holds(roles)) {
+            ways.add(Links.to(path, words));
+        }
     }
 }

@@ -75,7 +75,8 @@ final class MapListForm extends Div {
             case MapList.Rejected bad -> {
                 problems.show(bad.problems());
                 problems.setVisible(true);
-                told.refused("List not used", Words.count(bad.problems().size(), "cell or line is", "cells or lines are") + " wrong.",
+                told.refused("List not used",
+                        Words.count(bad.problems().size(), "cell or line is", "cells or lines are") + " wrong.",
                         "Correct them in the list and check it again.");
             }
         }

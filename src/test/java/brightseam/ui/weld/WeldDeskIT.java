@@ -77,12 +77,12 @@ class WeldDeskIT {
     private static final KitId KIT = new KitId("K-901");
     private static final SupplyId OXYGEN = new SupplyId("G-9901");
     private static final SupplyId LIGHT = new SupplyId("G-9902");
-    private static final String LIST = """
-            joint,description,class,parts,back_side,back_side_reason,filler,cooling_minutes,cooling_until,cooling_source,acceptance,x,y
-            J01,"Main tube to foot fitting, port",A,1/1 2/1,purged,,ERTi-9,1,below 427 degC,trial ring 12,iso-9606-5,250,700
-            J02,"Main tube to foot fitting, starboard",A,1/1 2/2,purged,,ERTi-9,1,below 427 degC,trial ring 12,iso-9606-5,750,700
-            J03,Clamp to main tube,C,1/1 2/3,open,"solid, nothing behind it gets hot",,1,below 427 degC,trial ring 12,iso-9606-5,,
-            """;
+    private static final String REST = ",1,below 427 degC,trial ring 12,iso-9606-5,";
+    private static final String LIST = "joint,description,class,parts,back_side,back_side_reason,filler,"
+            + "cooling_minutes,cooling_until,cooling_source,acceptance,x,y\n"
+            + "J01,\"Main tube to foot fitting, port\",A,1/1 2/1,purged,,ERTi-9" + REST + "250,700\n"
+            + "J02,\"Main tube to foot fitting, starboard\",A,1/1 2/2,purged,,ERTi-9" + REST + "750,700\n"
+            + "J03,Clamp to main tube,C,1/1 2/3,open,\"solid, nothing behind it gets hot\"," + REST + ",\n";
 
     private static ShopServer server;
     private static DemoClock clock;
