@@ -16,13 +16,16 @@ import brightseam.session.shell.SessionActions;
 import brightseam.session.shell.Sessions;
 import brightseam.supply.Supply;
 import brightseam.supply.shell.Supplies;
+import brightseam.traveller.Disposition;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.shell.Actor;
 import brightseam.traveller.shell.Card;
+import brightseam.traveller.shell.InspectorActions;
 import brightseam.traveller.shell.Travellers;
 import java.time.Duration;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
@@ -38,6 +41,7 @@ import org.springframework.stereotype.Component;
 public final class ChamberHands {
 
     private static final DemoPerson WELDER = DemoPerson.RHEA_TOLLAND;
+    private static final DemoPerson INSPECTOR = DemoPerson.SANNA_VEIT;
     private static final DemoPerson LEAD = DemoPerson.BRAM_ODUYA;
     private static final Duration SCANNING = Duration.ofSeconds(12);
     private static final Duration CLOSING = Duration.ofMinutes(4);
@@ -47,6 +51,7 @@ public final class ChamberHands {
 
     private final SessionActions actions;
     private final LockActions lock;
+    private final InspectorActions inspections;
     private final Sessions sessions;
     private final Watches watches;
     private final Welding welding;
@@ -57,10 +62,11 @@ public final class ChamberHands {
     private final Crew crew;
     private final DemoClock clock;
 
-    ChamberHands(SessionActions actions, LockActions lock, Sessions sessions, Watches watches, Welding welding,
-            Maps maps, Travellers travellers, Supplies supplies, Cupboard cupboard, Crew crew, DemoClock clock) {
+    ChamberHands(SessionActions actions, LockActions lock, InspectorActions inspections, Sessions sessions,
+            Watches watches, Welding welding, Maps maps, Travellers travellers, Supplies supplies, Cupboard cupboard, Crew crew, DemoClock clock) {
         this.actions = actions;
         this.lock = lock;
+        this.inspections = inspections;
         this.sessions = sessions;
         this.watches = watches;
         this.welding = welding;
@@ -160,6 +166,15 @@ public final class ChamberHands {
     public void openChamber(SessionId session) {
         welding.cool(session);
         Crew.done(actions.openChamber(me(), session, true, crew.signer(WELDER)));
+    }
+
+    /** Has the inspector let stand whatever the meters said of joints of {@code kit}. */
+    public void letStand(KitId kit, String reason) {
+        for (Card card : travellers.ofKit(kit)) {
+            card.traveller().openNonconformances().stream().filter(open -> open.cause().isAboutAJoint())
+                    .forEach(open -> Crew.done(inspections.decide(crew.actor(INSPECTOR), card.id(), open.number(),
+                            Disposition.USE_AS_IS, Optional.empty(), reason, crew.signer(INSPECTOR))));
+        }
     }
 
     /** The session as it stands. */

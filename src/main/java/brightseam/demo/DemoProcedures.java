@@ -10,8 +10,8 @@ import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.stereotype.Component;
 
 /**
- * The approvals of the demo's lead. Its past followed revision B, whose files lie beside this class's resources; the
- * files of the folder are approved at its end, so that lots released from then on follow them.
+ * The approvals of the demo's lead: first revision B, whose files lie beside this class's resources and which some lots
+ * of the past still follow, then the files of the folder, which lots follow that are released by the latest.
  */
 @Component
 @ConditionalOnProperty(name = "brightseam.shop", havingValue = "demo")
@@ -33,14 +33,14 @@ final class DemoProcedures {
         this.stayInThePast = stayInThePast;
     }
 
-    /** What was approved before the past begins. */
+    /** What was approved first. */
     void approveOld() {
         for (String file : OF_THE_PAST) {
             Crew.done(procedures.approve(file, content(file), crew.origin(DemoPerson.BRAM_ODUYA)));
         }
     }
 
-    /** What is approved when the past is over: every file of the folder that is not yet. */
+    /** Every file of the folder that is not approved yet. */
     void approveNew() {
         if (!stayInThePast) {
             procedures.candidates().stream().flatMap(candidate -> candidate.procedure().stream())

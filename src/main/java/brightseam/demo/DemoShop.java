@@ -25,8 +25,8 @@ final class DemoShop implements SmartLifecycle {
 
     private static final Logger LOG = LoggerFactory.getLogger(DemoShop.class);
     /** How long before the end the parts of the past begin; each lasts shorter than to the next. */
-    private static final Duration TRAVELLERS_BEGIN = Duration.ofHours(46);
-    private static final Duration SECOND_DAY = Duration.ofHours(21);
+    private static final Duration TRAVELLERS_BEGIN = Duration.ofHours(31);
+    private static final Duration SECOND_DAY = Duration.ofHours(17);
     private static final Duration WINDOW_OPENS = Duration.ofMinutes(138);
     private static final Duration WET_LINE = Duration.ofMinutes(34);
 
@@ -39,15 +39,13 @@ final class DemoShop implements SmartLifecycle {
     private final Today today;
     private final Now now;
     private final Story story;
-    private final DemoProcedures procedures;
     private final Travellers travellers;
     private final DemoClock clock;
     private final boolean withPast;
     private boolean running;
 
     DemoShop(LastEntries ledger, Registers registers, BathPast baths, DemoSupplies supplies, ChamberGear chamber,
-            Yesterday yesterday, Today today, Now now, Story story, DemoProcedures procedures,
-            Travellers travellers, DemoClock clock,
+            Yesterday yesterday, Today today, Now now, Story story, Travellers travellers, DemoClock clock,
             @Value("${brightseam.demo-past:true}") boolean withPast) {
         this.ledger = ledger;
         this.registers = registers;
@@ -58,7 +56,6 @@ final class DemoShop implements SmartLifecycle {
         this.today = today;
         this.now = now;
         this.story = story;
-        this.procedures = procedures;
         this.travellers = travellers;
         this.clock = clock;
         this.withPast = withPast;
@@ -87,7 +84,6 @@ final class DemoShop implements SmartLifecycle {
         } else {
             story.passUntil(end);
         }
-        procedures.approveNew();
     }
 
     private void playPast(Moment end) {

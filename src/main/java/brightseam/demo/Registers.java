@@ -58,7 +58,7 @@ final class Registers {
         this.crew = crew;
     }
 
-    /** Fills all of them, and has the procedures of the past approved by the lead. */
+    /** Fills all of them, and has the procedures approved by the lead, older revisions first. */
     void fill() {
         people();
         stations();
@@ -66,6 +66,7 @@ final class Registers {
         heats();
         parts.fill();
         procedures.approveOld();
+        procedures.approveNew();
     }
 
     private void people() {

@@ -60,7 +60,7 @@ final class Today {
     /** Plays it. */
     void play() {
         lots.open(MIXED, "Lander 7, sensor mast", Duration.ofHours(36), MAST);
-        List<TravellerId> released = lots.release(MIXED, MAST);
+        List<TravellerId> released = lots.releaseForTheBench(MIXED, MAST);
         passedIn(released.get(2));
         rejectedPiece(released.get(3));
         reworked(released.get(4));
@@ -84,7 +84,7 @@ final class Today {
         story.advance(rods, new StepId("bagging"));
     }
 
-    /** In the chamber; the last stamp is missing. A wrong bin was refused on the way. */
+    /** In the chamber by the revision before; the last stamp is missing. A wrong bin was refused on the way. */
     private void passedIn(TravellerId stays) {
         story.advance(List.of(stays), Today::isBagDue);
         actions.putInBin(ilka, List.of(stays), SHOP_BIN);

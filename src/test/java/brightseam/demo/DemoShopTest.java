@@ -15,11 +15,12 @@ import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Rebuild;
 import brightseam.people.shell.FirstRun;
 import brightseam.people.shell.People;
+import brightseam.procedure.shell.ProcedureLibrary;
 import brightseam.scan.Label;
 import brightseam.scan.LabelKind;
 import brightseam.scan.RawScan;
 import brightseam.scan.ScanParser;
-import brightseam.procedure.shell.ProcedureLibrary;
+import brightseam.session.shell.Sessions;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Nonconformance.Cause;
@@ -163,9 +164,22 @@ class DemoShopTest {
         assertThat(ready.isReady(shop.bean(ShopClock.class).now())).isTrue();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"TUBE", "FITTING", "FILLER"})
+    void the_automatic_fabricator_takes_what_waits_for_the_chamber_through_a_session(String procedure) {
+        HeatId heat = procedure.equals("FITTING") ? DemoHeat.FITTING_BAR : DemoHeat.LEG_TUBE;
+        TravellerId lot = shop.bean(Lots.class).release(Today.MIXED,
+                List.of(new Lots.Lot("HDF-9000-03", "Lot of a whole session", 2, heat, procedure))).getFirst();
+        shop.bean(Story.class).finish(lot);
+        Card end = shop.bean(Travellers.class).find(lot).orElseThrow();
+        assertThat(end.traveller().phase()).isEqualTo(Phase.CLOSED);
+        assertThat(end.traveller().nonconformances()).isEmpty();
+        assertThat(shop.bean(Sessions.class).ofKit(Today.MIXED).getFirst().travellersPassedIn()).containsExactly(lot);
+    }
+
     @Test
-    void its_past_was_made_by_the_revision_before_and_can_be_read() {
-        assertThat(first).extracting(card -> card.procedure().ref().revision()).containsOnly("B");
+    void some_of_its_past_follows_the_revision_before_and_can_be_read() {
+        assertThat(first).extracting(card -> card.procedure().ref().revision()).contains("B", "C");
         assertThat(shop.bean(ProcedureLibrary.class).current()).extracting(procedure -> procedure.ref().revision())
                 .containsExactly("C", "C", "C");
     }
