@@ -24,6 +24,7 @@ import brightseam.ui.parts.Scanned;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
@@ -77,8 +78,7 @@ class ArgonView extends DeskPage {
         for (int i = 0; i < parts.size(); i++) {
             parts.get(i).show(boards.get(i));
         }
-        head("Argon", boards.isEmpty() ? "No chamber is registered yet."
-                : boards.size() == 1 ? boards.getFirst().verdict() : "");
+        head("Argon", boards.isEmpty() ? "No chamber is registered yet." : "");
     }
 
     private void build(List<ArgonBoard> boards) {
@@ -146,9 +146,9 @@ class ArgonView extends DeskPage {
         private final String heading;
         private final DeskTable<ForecastLine> sessions = new DeskTable<ForecastLine>("By their beginning",
                 "No session is due. Give a kit the time of its session on its page.")
-                .text("Session", ForecastLine::what)
+                .cell("Session", line -> twoLines(line.what(), line.title()))
                 .text("Begins", ForecastLine::begins)
-                .text("Takes", ForecastLine::takes)
+                .cell("Takes", line -> twoLines(line.takes(), line.parts()))
                 .text("Change over at", ForecastLine::changeOver)
                 .text("Left afterwards", ForecastLine::left)
                 .cell("Argon", ArgonView::verdict);
@@ -201,6 +201,14 @@ class ArgonView extends DeskPage {
             told().done(word, after.id() + " is not counted any more.");
             refresh();
         });
+    }
+
+    private static Component twoLines(String first, String second) {
+        Span strong = new Span(first);
+        strong.addClassName("gear-state");
+        Div cell = new Div(strong, new Div(new Span(second)));
+        cell.addClassName("gear-cell");
+        return cell;
     }
 
     private static Component verdict(ForecastLine line) {

@@ -42,12 +42,10 @@ final class ChamberFacts {
                         + GasWords.plain(terms.flows().holdLitresPerMinute(), "L/min") + " to hold, "
                         + GasWords.plain(terms.flows().lockLitresPerMinute(), "L/min") + " in the lock; gas at "
                         + GasWords.plain(terms.flows().temperatureCelsius(), "°C")),
-                new Fact("Argon comes from", (chamber.connected().isEmpty() ? "nothing now" : chamber.connected().stream()
-                        .map(SupplyId::value).collect(Collectors.joining(", "))) + "; "
-                        + Words.count(manifold.sourcesAtOnce(), "source", "sources") + " at once"),
+                new Fact("Argon comes from", feeds(chamber)),
                 new Fact("Stays in a source", stays(manifold)),
-                new Fact("A session usually", "held fit for " + Words.duration(terms.usual().fit()) + ", the lock purged "
-                        + Words.count(terms.usual().lockPasses(), "time", "times")),
+                new Fact("A session usually", "held fit for " + Words.duration(terms.usual().fit()) + ", the lock"
+                        + " purged " + Words.count(terms.usual().lockPasses(), "time", "times")),
                 new Fact("Leaks", leak(chamber, now, zone)));
     }
 
@@ -85,6 +83,13 @@ final class ChamberFacts {
                 .sorted(java.util.Comparator.comparing((Material one) -> !one.mayBePermitted()))
                 .map(one -> new MaterialLine(one.name(), MaterialRules.because(one)
                         .map(because -> "Never: " + because + ". ").orElse("Not on the list. ") + one.note())).toList();
+    }
+
+    private static String feeds(Chamber chamber) {
+        String sources = chamber.connected().isEmpty() ? "nothing now" : chamber.connected().stream()
+                .map(SupplyId::value).collect(Collectors.joining(", "));
+        return sources + "; " + Words.count(chamber.terms().manifold().sourcesAtOnce(), "source", "sources")
+                + " at once";
     }
 
     private static String stays(Manifold manifold) {

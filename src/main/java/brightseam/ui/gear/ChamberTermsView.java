@@ -83,10 +83,10 @@ class ChamberTermsView extends DeskPage implements BeforeEnterObserver {
 
     private Component leak(StationId id) {
         TextField air = Forms.text("Air that leaks in, L/min", "such as 0.0005; 0 where none was found");
-        TextField mixing = Forms.text("Share of the purge flow that counts, %", "from a fitted purge; may stay empty");
+        TextField mixing = Forms.text("Purge flow that counts, %", "from a fitted purge; may stay empty");
         TextField how = Forms.text("How it was found", "such as: rise test over 30 min");
         how.setMaxLength(REASON_MAX);
-        PasswordField pin = Forms.pin("Your PIN for the leak test");
+        PasswordField pin = Forms.pin("PIN, leak test");
         return Forms.panel("Leak test", Forms.row(air, mixing, how, pin, Forms.act("Enter and sign", () ->
                 signed(pin, "Entered", signer -> new ChamberCommand.RecordLeak(id,
                         Numbers.decimal("air that leaks in", air.getValue()),

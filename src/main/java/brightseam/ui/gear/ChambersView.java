@@ -15,7 +15,6 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.DescriptionList;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.component.html.Span;
@@ -91,7 +90,7 @@ class ChambersView extends DeskPage {
         return Forms.panel("What may go into " + chamber.station(),
                 list(ChamberFacts.permitted(chamber.terms(), chambers.materials())),
                 Forms.note("Whatever is scanned at check-in is judged by the material of its type of supply."),
-                new Div(new H3("And the rest"), outside));
+                outside);
     }
 
     private static UnorderedList list(List<ChamberFacts.MaterialLine> lines) {

@@ -37,8 +37,8 @@ final class ChangeOverForm extends Div {
         isEmpty.setVisible(false);
         off.addValueChangeListener(chosen -> isEmpty.setVisible(chosen.getValue() != null));
         PasswordField pin = Forms.pin("Your PIN");
-        add(Forms.note("Scan the label of what comes off and of what goes on, or choose them. Readings are entered where"
-                        + " no meter tells them."),
+        add(Forms.note("Scan the label of what comes off and of what goes on, or choose them. Readings are entered"
+                        + " where no meter tells them."),
                 Forms.row(off, on), offReading, onReading, isEmpty,
                 Forms.row(pin, Forms.act("Change over and sign", () -> told.signer(pin).ifPresent(signer ->
                         changeOver(signer, after)))));
@@ -51,7 +51,11 @@ final class ChangeOverForm extends Div {
             case STANDS_BY -> on.setValue(line);
             case STAYS_OFF -> told.refused("Stays off", String.join(" ", line.against()), "Take another source.");
         }
-        return line.place() != SourceLine.Place.STAYS_OFF;
+        boolean taken = line.place() != SourceLine.Place.STAYS_OFF;
+        if (taken) {
+            scrollIntoView();
+        }
+        return taken;
     }
 
     private void changeOver(Signer signer, Runnable after) {
@@ -74,7 +78,8 @@ final class ChangeOverForm extends Div {
         select.setEmptySelectionCaption("nothing");
         select.setItemLabelGenerator(line -> line == null ? "nothing" : line.supply() + " " + line.title());
         select.addClassName("argon-choice");
-        select.addValueChangeListener(chosen -> reading.ask(Optional.ofNullable(chosen.getValue()).flatMap(this::form)));
+        select.addValueChangeListener(chosen ->
+                reading.ask(Optional.ofNullable(chosen.getValue()).flatMap(this::form)));
     }
 
     private Optional<ArgonForm> form(SourceLine line) {

@@ -14,10 +14,12 @@ final class Figures extends Div {
     /** Replaces the numbers. */
     void show(ArgonBoard board) {
         removeAll();
+        Paragraph verdict = new Paragraph(board.verdict());
+        verdict.addClassName("argon-verdict");
         Div row = new Div(figure("Can be drawn", board.left()), figure("A session takes", board.takes()),
                 figure("Connected lasts, holding", board.lasts()));
         row.addClassName("argon-figure-row");
-        add(row);
+        add(verdict, row);
         if (board.stops()) {
             Div against = new Div();
             against.addClassName("gear-against");

@@ -15,9 +15,10 @@ final class LockFields extends Div {
     private final Select<Station> station = new Select<>();
     private final TermsFields.Field volume = new TermsFields.Field("Lock, L", "its inside");
     private final Select<LockMethod.Kind> kind = new Select<>();
-    private final TermsFields.Field leastTime = new TermsFields.Field("Argon for at least, min", "whatever a meter says");
+    private final TermsFields.Field leastTime =
+            new TermsFields.Field("Argon for at least, min", "whatever a meter says");
     private final TermsFields.Field low = new TermsFields.Field("Pumped down to, bar absolute", "above 0 and below 1");
-    private final TermsFields.CitedField open = new TermsFields.CitedField("Oxygen in the lock to open it, at most ppm");
+    private final TermsFields.CitedField open = new TermsFields.CitedField("Oxygen to open it, at most ppm");
 
     LockFields(List<Station> locks) {
         station.setLabel("Transfer lock");

@@ -59,8 +59,8 @@ final class TermsFields extends Div {
                 new H3("Times"), Forms.row(dwell, gap, typed), Forms.row(times),
                 new H3("Manifold"), Forms.row(places, rest, retire, level), Forms.row(rests),
                 new H3("A usual session, for forecasts"), Forms.row(fit, passes),
-                new H3("Materials"), Forms.note("What reacts with titanium or gives off much gas cannot be permitted and"
-                        + " is not offered."), materials);
+                new H3("Materials"), Forms.note("What reacts with titanium or gives off much gas cannot be permitted"
+                        + " and is not offered."), materials);
         now.ifPresent(terms -> fill(terms, table));
     }
 
