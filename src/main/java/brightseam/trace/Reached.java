@@ -20,4 +20,9 @@ public record Reached(Whereabouts now, int contacts, int pieces, Instant from, O
                 from.isBefore(other.from) ? from : other.from,
                 until.flatMap(mine -> other.until.map(theirs -> mine.isAfter(theirs) ? mine : theirs)));
     }
+
+    /** The same, touching {@code many} pieces. */
+    public Reached touching(int many) {
+        return new Reached(now, contacts, many, from, until);
+    }
 }

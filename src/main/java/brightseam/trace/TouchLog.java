@@ -37,6 +37,7 @@ public final class TouchLog {
         switch (change) {
             case TouchChange.Began began -> touches.add(began.touch());
             case TouchChange.Handled handled -> handle(handled.touch());
+            case TouchChange.WasAtJoint was -> atJoint(was.touch());
             case TouchChange.LeftBin left -> end(left.at(), touch -> touch.thing().kind() == ThingKind.BIN);
             case TouchChange.LiftedOut out -> end(out.at(), touch ->
                     touch.thing().kind().endsWithHold() && touch.isAt(out.step(), out.pass()));
@@ -49,12 +50,23 @@ public final class TouchLog {
     private void handle(Touch now) {
         for (int i = 0; i < touches.size(); i++) {
             Touch known = touches.get(i);
-            if (known.thing().equals(now.thing()) && known.step().equals(now.step()) && known.pass() == now.pass()) {
+            if (known.isLike(now)) {
                 touches.set(i, known.lasting(now.from()));
                 return;
             }
         }
         touches.add(now);
+    }
+
+    private void atJoint(Touch was) {
+        for (int i = 0; i < touches.size(); i++) {
+            Touch known = touches.get(i);
+            if (known.isLike(was) && known.until().isEmpty()) {
+                touches.set(i, known.lasting(was.until().orElseThrow()));
+                return;
+            }
+        }
+        touches.add(was);
     }
 
     private void end(Instant at, Predicate<Touch> which) {

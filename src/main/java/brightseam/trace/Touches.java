@@ -4,6 +4,11 @@ import brightseam.kernel.BadgeId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
 import brightseam.kernel.StepId;
+import brightseam.traveller.ArcFact;
+import brightseam.traveller.Contact;
+import brightseam.traveller.Joined;
+import brightseam.traveller.JointFact;
+import brightseam.traveller.LockPassFact;
 import brightseam.traveller.Meaning;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerEvent;
@@ -46,7 +51,7 @@ public final class Touches {
     private static List<TouchChange> released(Released e) {
         return Stream.of(Thing.of(ThingKind.HEAT, e.heat()), Thing.of(ThingKind.KIT, e.kit()))
                 .<TouchChange>map(thing -> new TouchChange.Began(new Touch(e.traveller(), e.traveller(), e.pieces(),
-                        thing, NO_TYPE, Optional.empty(), 0, e.at().wall(), Optional.empty())))
+                        thing, NO_TYPE, Optional.empty(), 0, Optional.empty(), e.at().wall(), Optional.empty())))
                 .toList();
     }
 
@@ -79,8 +84,7 @@ public final class Touches {
                     == Meaning.REJECTED).map(mark ->
                     List.<TouchChange>of(handled(mark.signer().badge(), Optional.of(e.step()), e.at())))
                     .orElse(List.of());
-            case ReturnedToStep e -> e.superseded().stream().<TouchChange>map(step ->
-                    new TouchChange.StepOver(step, before.pass(step), e.at().wall())).toList();
+            case ReturnedToStep e -> returned(e);
             case PiecesScrapped e -> e.pieces().containsAll(before.pieces()) ? ended(e.at().wall()) : List.of();
             case Closed e -> List.of(new TouchChange.LeftBin(e.at().wall()));
             case GlovesSpent e -> List.of();
@@ -90,12 +94,17 @@ public final class Touches {
             case Dispositioned e -> List.of();
             case PassedIn e -> List.of();
             case EnteredChamber e -> with(new TouchChange.LeftBin(e.at().wall()), handled(e.origin()));
-            case LockPassed e -> List.of();
-            case ArcBegun e -> List.of();
-            case JointWelded e -> List.of();
+            case LockPassed e -> List.of(new TouchChange.Began(inTheLock(e.lock())));
+            case ArcBegun e -> atJoint(e);
+            case JointWelded e -> atJoint(e);
             case JointJudged e -> handled(e.origin(), e.step());
             case AttemptRefused e -> List.of();
         };
+    }
+
+    private List<TouchChange> returned(ReturnedToStep e) {
+        return e.superseded().stream().<TouchChange>map(step ->
+                new TouchChange.StepOver(step, before.pass(step), e.at().wall())).toList();
     }
 
     private List<TouchChange> putInBin(PutInBin e) {
@@ -113,6 +122,42 @@ public final class Touches {
                 touch(Thing.of(ThingKind.STATION, station), NO_TYPE, Optional.of(e.step()), e.at()))));
         changes.addAll(handled(e.origin(), e.step()));
         return changes;
+    }
+
+    private Touch inTheLock(LockPassFact pass) {
+        return touch(Thing.of(ThingKind.STATION, pass.lock()), NO_TYPE, before.passedInBy().or(before::currentStep),
+                pass.begunAt()).lasting(pass.endedAt().wall());
+    }
+
+    /** What touches a joint: the filler, the gas, the meters that watch it, and the welder. */
+    private List<TouchChange> atJoint(ArcBegun e) {
+        ArcFact arc = e.arc();
+        List<Integer> pieces = Joined.pieces(before, arc.parts());
+        return with(touching(arc.contacts(), pieces).<TouchChange>map(contact -> new TouchChange.Began(
+                touch(contact, e.step(), e.at()).at(arc.joint(), pieces))).toList(),
+                handled(arc.welder(), Optional.of(e.step()), e.at()));
+    }
+
+    /** It touches for as long as the joint is hot. */
+    private List<TouchChange> atJoint(JointWelded e) {
+        JointFact joint = e.joint();
+        List<Integer> pieces = Joined.pieces(before, joint.parts());
+        return with(touching(joint.contacts(), pieces).<TouchChange>map(contact -> new TouchChange.WasAtJoint(
+                touch(contact, e.step(), joint.startedAt()).at(joint.joint(), pieces)
+                        .lasting(joint.hotUntil().wall()))).toList(),
+                handled(joint.welder(), Optional.of(e.step()), joint.stoppedAt()));
+    }
+
+    private static Stream<Contact> touching(List<Contact> contacts, List<Integer> pieces) {
+        return pieces.isEmpty() ? Stream.of() : contacts.stream();
+    }
+
+    private Touch touch(Contact contact, StepId step, Moment at) {
+        return touch(Thing.of(contact), contact.type(), Optional.of(step), at);
+    }
+
+    private static List<TouchChange> with(List<TouchChange> some, TouchChange last) {
+        return Stream.concat(some.stream(), Stream.of(last)).toList();
     }
 
     private List<TouchChange> over(StepId step, Moment at, BadgeId signer) {
@@ -146,7 +191,7 @@ public final class Touches {
 
     private Touch touch(Thing thing, String type, Optional<StepId> step, Moment at) {
         return new Touch(before.id(), before.id(), before.pieces(), thing, type, step,
-                step.map(before::pass).orElse(0), at.wall(), Optional.empty());
+                step.map(before::pass).orElse(0), Optional.empty(), at.wall(), Optional.empty());
     }
 
     private static List<TouchChange> with(TouchChange first, List<TouchChange> rest) {

@@ -55,6 +55,35 @@ class TouchesTest {
     }
 
     @Test
+    void gas_meter_and_filler_touch_the_pieces_of_a_joint_for_as_long_as_it_is_hot() {
+        List<TravellerEvent> record = Stories.inTheChamber();
+        List<Touch> argon = of(TouchLog.of(record).touches(), ThingKind.ARGON);
+        assertThat(argon).extracting(touch -> touch.joint().orElseThrow().number() + " " + touch.pieces() + " pass "
+                + touch.pass()).containsExactly("J03 [1, 2] pass 1", "J04 [3] pass 1", "J05 [4] pass 1",
+                "J05 [4] pass 2");
+        TravellerEvent.JointWelded first = all(record, TravellerEvent.JointWelded.class).getFirst();
+        assertThat(argon.getFirst().from()).isEqualTo(first.joint().startedAt().wall());
+        assertThat(argon.getFirst().until()).contains(first.joint().hotUntil().wall());
+        assertThat(argon.getFirst().thing()).isEqualTo(new Thing(ThingKind.ARGON, "A-0031", "AR 90-117"));
+        List<Touch> touches = TouchLog.of(record).touches();
+        assertThat(of(touches, ThingKind.GAUGE)).extracting(touch -> touch.thing().label()).contains("G-0701");
+        assertThat(of(touches, ThingKind.FILLER)).hasSize(4);
+        assertThat(of(touches, ThingKind.PERSON)).anyMatch(touch -> touch.thing().label().equals("P-0001")
+                && touch.step().orElseThrow().value().equals("weld"));
+    }
+
+    @Test
+    void lock_and_chamber_are_stations_that_the_pieces_were_at_and_the_bag_is_left_behind() {
+        List<Touch> touches = TouchLog.of(Stories.inTheChamber()).touches();
+        assertThat(of(touches, ThingKind.STATION)).extracting(touch -> touch.thing().label())
+                .contains("S-LOCK-1", "S-CHAMBER-1");
+        Touch bag = of(touches, ThingKind.BIN).getLast();
+        Touch chamber = of(touches, ThingKind.STATION).stream()
+                .filter(touch -> touch.thing().label().equals("S-CHAMBER-1")).toList().getLast();
+        assertThat(bag.until().orElseThrow()).isBeforeOrEqualTo(chamber.from());
+    }
+
+    @Test
     void what_is_set_apart_takes_along_what_touched_it_before_for_its_own_pieces_alone() {
         List<TravellerEvent> record = Stories.apart();
         List<Touch> touches = TouchLog.of(record).touches();

@@ -110,6 +110,36 @@ public final class Stories {
         return lot.child().does(ask -> ask.start("acid-rinse")).record();
     }
 
+    /** The procedure that the stories of the chamber follow. */
+    public static Procedure welded() {
+        return TestProcedures.welded();
+    }
+
+    /**
+     * A lot that was passed in through the lock; joint J03 of pieces 1 and 2 in order, J04 of piece 3 with too much
+     * oxygen and used as it was, J05 of piece 4 rejected by its colour, cleaned, welded again and accepted; closed.
+     */
+    public static List<TravellerEvent> inTheChamber() {
+        Shop shop = Shop.withLot(TestProcedures.welded()).goesOnTo("weld").does(Inside::lockPass);
+        joint(shop, "J03", 1, 1, 2);
+        shop.does(ask -> Inside.arc(ask, "J04", 1, 3)).passes(Duration.ofSeconds(20))
+                .does(ask -> Inside.exceeded(ask, "J04", 1, 3))
+                .does(ask -> ask.decide(1, Disposition.USE_AS_IS, Commands.INSPECTOR));
+        joint(shop, "J05", 1, 4);
+        shop.does(ask -> Inside.sign(ask, Commands.FABRICATOR)).passes(Duration.ofMinutes(30))
+                .does(ask -> Inside.judged(ask, "J03", 1, Commands.INSPECTOR, true, 1, 2))
+                .does(ask -> Inside.judged(ask, "J05", 1, Commands.INSPECTOR, false, 4))
+                .does(ask -> ask.rework(2, "wipe", Commands.LEAD)).goesOnTo("weld");
+        joint(shop, "J05", 2, 4);
+        return shop.does(ask -> Inside.sign(ask, Commands.FABRICATOR))
+                .does(ask -> Inside.judged(ask, "J05", 2, Commands.INSPECTOR, true, 4)).goesOnToTheEnd().record();
+    }
+
+    private static void joint(Shop shop, String joint, int run, Integer... pieces) {
+        shop.does(ask -> Inside.arc(ask, joint, run, pieces)).passes(Duration.ofSeconds(20))
+                .does(ask -> Inside.good(ask, joint, run, pieces));
+    }
+
     /** The state that {@code events} make. */
     public static Optional<Traveller> state(List<TravellerEvent> events) {
         return Traveller.fold(events);

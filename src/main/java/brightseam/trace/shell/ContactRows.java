@@ -1,5 +1,6 @@
 package brightseam.trace.shell;
 
+import brightseam.kernel.JointId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.trace.PieceNumbers;
@@ -19,13 +20,13 @@ final class ContactRows {
 
     /** The columns that {@link #touch} reads. */
     static final String COLUMNS = """
-            traveller_id, recorded_as, pieces, kind, label, lot, type, step_id, pass, from_millis, until_millis
+            traveller_id, recorded_as, pieces, kind, label, lot, type, step_id, pass, joint, from_millis, until_millis
             """;
 
     private static final String INSERT = """
             insert into trace_contact (position, number, traveller_id, recorded_as, pieces, piece_count, kind, label,
-                lot, type, step_id, pass, from_millis, until_millis)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                lot, type, step_id, pass, joint, from_millis, until_millis)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
             """;
 
     private static final String LASTS = """
@@ -57,7 +58,8 @@ final class ContactRows {
                 PieceNumbers.read(row.getString("pieces")),
                 new Thing(ThingKind.valueOf(row.getString("kind")), row.getString("label"), row.getString("lot")),
                 row.getString("type"), step.isEmpty() ? Optional.empty() : Optional.of(new StepId(step)),
-                row.getInt("pass"), Instant.ofEpochMilli(row.getLong("from_millis")), until(row));
+                row.getInt("pass"), Optional.of(row.getString("joint")).filter(joint -> !joint.isEmpty())
+                        .map(JointId::parse), Instant.ofEpochMilli(row.getLong("from_millis")), until(row));
     }
 
     static Optional<Instant> until(ResultSet row) throws SQLException {
@@ -69,6 +71,7 @@ final class ContactRows {
         switch (change) {
             case TouchChange.Began began -> insert(began.touch(), position, number);
             case TouchChange.Handled handled -> handle(handled.touch(), position, number);
+            case TouchChange.WasAtJoint was -> atJoint(was.touch(), position, number);
             case TouchChange.LeftBin left -> leaveBin(traveller, left.at());
             case TouchChange.LiftedOut out -> jdbc.sql(LASTS + """
                     and step_id = ? and pass = ? and kind in ('STATION', 'BATH', 'WATER') and until_millis is null
@@ -84,7 +87,8 @@ final class ContactRows {
         jdbc.sql(INSERT).params(position, number, touch.traveller().value(), touch.recordedAs().value(),
                 PieceNumbers.write(touch.pieces()), touch.pieces().size(), touch.thing().kind().name(),
                 touch.thing().label(), touch.thing().lot(), touch.type(),
-                touch.step().map(StepId::value).orElse(""), touch.pass(), touch.from().toEpochMilli(),
+                touch.step().map(StepId::value).orElse(""), touch.pass(),
+                touch.joint().map(JointId::toString).orElse(""), touch.from().toEpochMilli(),
                 touch.until().map(Instant::toEpochMilli).orElse(null)).update();
         if (touch.thing().kind().hasLots()) {
             know(touch, position);
@@ -110,11 +114,23 @@ final class ContactRows {
     }
 
     private void handle(Touch touch, long position, int number) {
-        int known = jdbc.sql(LASTS + "and step_id = ? and pass = ? and kind = ? and label = ?").params(
+        int known = jdbc.sql(LASTS + "and step_id = ? and pass = ? and kind = ? and label = ? and joint = ''").params(
                 touch.from().toEpochMilli(), touch.traveller().value(), touch.step().map(StepId::value).orElse(""),
                 touch.pass(), touch.thing().kind().name(), touch.thing().label()).update();
         if (known == 0) {
             insert(touch, position, number);
+        }
+    }
+
+    private void atJoint(Touch was, long position, int number) {
+        int known = jdbc.sql(LASTS + """
+                and step_id = ? and pass = ? and kind = ? and label = ? and lot = ? and joint = ?
+                    and until_millis is null
+                """).params(was.until().orElseThrow().toEpochMilli(), was.traveller().value(),
+                was.step().map(StepId::value).orElse(""), was.pass(), was.thing().kind().name(), was.thing().label(),
+                was.thing().lot(), was.joint().map(JointId::toString).orElse("")).update();
+        if (known == 0) {
+            insert(was, position, number);
         }
     }
 

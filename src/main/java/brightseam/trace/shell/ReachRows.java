@@ -17,6 +17,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** From a thing to what it touched. */
@@ -24,10 +26,11 @@ final class ReachRows {
 
     /** Counts on the index alone; what ended is not past this, and what lasts is. */
     private static final String REACHED = """
-            select c.contacts, c.touched, c.from_millis, c.until_millis,
+            select c.contacts, c.touched, c.joints, c.from_millis, c.until_millis,
             """ + WhereaboutsRows.COLUMNS + """
             from (
-                select traveller_id, count(*) contacts, max(piece_count) touched, min(from_millis) from_millis,
+                select traveller_id, count(*) contacts, max(piece_count) touched, max(joint) joints,
+                    min(from_millis) from_millis,
                     max(coalesce(until_millis, 9223372036854775807)) until_millis
                 from trace_contact
                 where kind = ? and label = ? and lot = ? and from_millis <= ?
@@ -54,12 +57,29 @@ final class ReachRows {
 
     Reach reach(TraceQuestion question) {
         Map<TravellerId, Reached> reached = new LinkedHashMap<>();
+        Set<TravellerId> atJoints = new TreeSet<>();
         for (Thing thing : things(question)) {
             jdbc.sql(REACHED).params(thing.kind().name(), thing.label(), thing.lot(), until(question), from(question))
-                    .query(ReachRows::reached).list()
+                    .query((row, number) -> {
+                        Reached one = reached(row, number);
+                        if (!row.getString("joints").isEmpty()) {
+                            atJoints.add(one.now().traveller());
+                        }
+                        return one;
+                    }).list()
                     .forEach(one -> reached.merge(one.now().traveller(), one, Reached::with));
         }
+        pieces(question, atJoints).forEach((traveller, touched) ->
+                reached.computeIfPresent(traveller, (same, one) -> one.touching(touched.size())));
         return new Reach(question, reached.values().stream().sorted(LATEST_FIRST).toList());
+    }
+
+    /** Which pieces were touched, where each contact may be with other ones. */
+    private Map<TravellerId, Set<Integer>> pieces(TraceQuestion question, Set<TravellerId> travellers) {
+        Map<TravellerId, Set<Integer>> pieces = new LinkedHashMap<>();
+        touches(question, travellers).forEach(touch ->
+                pieces.computeIfAbsent(touch.traveller(), none -> new TreeSet<>()).addAll(touch.pieces()));
+        return pieces;
     }
 
     private static final Comparator<Reached> LATEST_FIRST = Comparator

@@ -1,5 +1,6 @@
 package brightseam.ui.trace;
 
+import brightseam.kernel.JointId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.trace.PieceNumbers;
@@ -23,13 +24,13 @@ final class TraceCsv {
         Map<TravellerId, Whereabouts> now = reach.travellers().stream().map(Reached::now)
                 .collect(Collectors.toMap(Whereabouts::traveller, one -> one));
         return Csv.write(List.of("kind", "label", "lot", "traveller", "recorded_as", "pieces", "part_number", "heat",
-                        "kit", "step", "pass", "from", "until", "pieces_left", "now"),
+                        "kit", "step", "pass", "joint", "from", "until", "pieces_left", "now"),
                 touches.stream().map(touch -> {
                     Whereabouts where = now.get(touch.traveller());
                     return List.of(TraceWords.kind(touch.thing().kind()), touch.thing().label(), touch.thing().lot(),
                             touch.traveller().value(), touch.recordedAs().value(), PieceNumbers.write(touch.pieces()),
                             where.part().partNumber(), where.heat().value(), where.kit().value(), step(touch),
-                            String.valueOf(touch.pass()), touch.from().toString(), until(touch),
+                            String.valueOf(touch.pass()), joint(touch), touch.from().toString(), until(touch),
                             PieceNumbers.write(where.pieces()), TraceWords.where(where));
                 }).toList());
     }
@@ -37,15 +38,19 @@ final class TraceCsv {
     /** What touched pieces. */
     static String touches(List<Touch> touches) {
         return Csv.write(List.of("traveller", "recorded_as", "pieces", "kind", "type", "label", "lot", "step", "pass",
-                        "from", "until"),
+                        "joint", "from", "until"),
                 touches.stream().map(touch -> List.of(touch.traveller().value(), touch.recordedAs().value(),
                         PieceNumbers.write(touch.pieces()), TraceWords.kind(touch.thing().kind()), touch.type(),
                         touch.thing().label(), touch.thing().lot(), step(touch), String.valueOf(touch.pass()),
-                        touch.from().toString(), until(touch))).toList());
+                        joint(touch), touch.from().toString(), until(touch))).toList());
     }
 
     private static String step(Touch touch) {
         return touch.step().map(StepId::value).orElse("");
+    }
+
+    private static String joint(Touch touch) {
+        return touch.joint().map(JointId::toString).orElse("");
     }
 
     private static String until(Touch touch) {

@@ -62,10 +62,11 @@ final class TraceWords {
         return Words.stamp(from, zone).startsWith(end.substring(0, time)) ? end.substring(time) : end;
     }
 
-    /** {@code step acid pickle, pass 2}; {@code at no step}. */
+    /** {@code step acid pickle, pass 2}; {@code step weld, joint K-0047.J03}; {@code at no step}. */
     static String step(Touch touch) {
         return touch.step().map(step -> "step " + Wording.words(step.value())
-                + (touch.pass() > 1 ? ", pass " + touch.pass() : "")).orElse("at no step");
+                + (touch.pass() > 1 ? ", pass " + touch.pass() : "")
+                + touch.joint().map(joint -> ", joint " + joint).orElse("")).orElse("at no step");
     }
 
     /** Whether it is stopped, where in its life, where it lies: {@code suspect, in quarantine; closed}. */

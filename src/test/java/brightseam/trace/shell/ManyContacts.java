@@ -135,7 +135,7 @@ public final class ManyContacts {
 
     private static Touch shifted(Touch touch, int number, Duration later, Thing thing) {
         return new Touch(label(number), label(number), touch.pieces(), thing, touch.type(), touch.step(), touch.pass(),
-                touch.from().plus(later), touch.until().map(until -> until.plus(later)));
+                touch.joint(), touch.from().plus(later), touch.until().map(until -> until.plus(later)));
     }
 
     private static void lot(PreparedStatement row, int number) throws SQLException {

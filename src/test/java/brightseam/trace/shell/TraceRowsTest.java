@@ -45,7 +45,8 @@ class TraceRowsTest {
                 assertThat(shop.rebuild().compare()).isEmpty();
             }
         }
-        assertThat(happened).contains(SetApart.class, PiecesScrapped.class, ReturnedToStep.class, ContactMade.class);
+        assertThat(happened).contains(SetApart.class, PiecesScrapped.class, ReturnedToStep.class, ContactMade.class,
+                JointWelded.class, LockPassed.class);
     }
 
     private static void compare(Traces traces, TravellerId id, List<TravellerEvent> record) {
@@ -59,6 +60,26 @@ class TraceRowsTest {
         return traces.touches(new TravellerId(label)).stream()
                 .filter(touch -> touch.thing().kind() == ThingKind.HEAT)
                 .flatMap(touch -> touch.pieces().stream()).toList();
+    }
+
+    @Test
+    void from_a_bad_cylinder_the_way_leads_to_joints_and_pieces_and_back() {
+        List<TravellerEvent> record = Stories.inTheChamber();
+        try (TestLedger shop = TestLedger.inMemory(TraceRows::new)) {
+            store(shop, Map.of("T-1042", record));
+            Traces traces = new Traces(shop.jdbc());
+            Thing cylinder = new Thing(ThingKind.ARGON, "A-0031", "AR 90-117");
+            assertThat(traces.lots(ThingKind.ARGON, "A-0031")).containsExactly(cylinder);
+            Reach reach = traces.reach(TraceQuestion.of(cylinder));
+            assertThat(reach.counts().pieces()).isEqualTo(4);
+            List<Touch> touches = traces.touches(TraceQuestion.of(cylinder), List.of(new TravellerId("T-1042")));
+            assertThat(touches).extracting(touch -> touch.joint().orElseThrow().toString())
+                    .containsExactly("K-07.J03", "K-07.J04", "K-07.J05", "K-07.J05");
+            assertThat(traces.touches(new TravellerId("T-1042"), 3)).filteredOn(touch -> touch.joint().isPresent())
+                    .extracting(touch -> touch.thing().kind())
+                    .containsExactlyInAnyOrder(ThingKind.FILLER, ThingKind.ARGON, ThingKind.GAUGE);
+            assertThat(shop.rebuild().compare()).isEmpty();
+        }
     }
 
     @Test
@@ -95,6 +116,7 @@ class TraceRowsTest {
 
     private static Set<String> told(List<Touch> touches) {
         return touches.stream().filter(touch -> touch.thing().kind() != ThingKind.PERSON)
+                .filter(touch -> touch.joint().isEmpty())
                 .map(touch -> touch.thing().kind() + " " + touch.thing().label() + " " + touch.from())
                 .collect(Collectors.toSet());
     }
@@ -108,6 +130,8 @@ class TraceRowsTest {
                     case PutInBin e -> List.of("BIN " + e.bin() + " " + e.at().wall()).stream();
                     case StepStarted e -> e.station().stream()
                             .map(station -> "STATION " + station + " " + e.at().wall());
+                    case LockPassed e -> List.of(
+                            "STATION " + e.lock().lock() + " " + e.lock().begunAt().wall()).stream();
                     case ContactMade e -> e.contacts().stream()
                             .map(contact -> contact.kind() + " " + contact.label() + " " + e.at().wall());
                     default -> List.<String>of().stream();

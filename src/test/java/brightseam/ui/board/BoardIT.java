@@ -146,18 +146,18 @@ class BoardIT {
     void a_procedure_is_approved_as_shown_and_a_bad_file_changes_nothing() throws IOException {
         Path file = procedures.resolve("tube.yaml");
         String text = Files.readString(file);
-        Files.writeString(file, text.replaceFirst("revision: B", "revision: C"));
+        Files.writeString(file, text.replaceFirst("revision: C", "revision: D"));
         bram.open("/shop/procedures").press("Read the folder again").shows("waits for approval").look("procedures");
-        bram.page().getByText("TUBE rev C").first().click();
+        bram.page().getByText("TUBE rev D").first().click();
         bram.shows("Content hash").look("procedure");
-        bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Approve TUBE rev C as Bram Oduya")
+        bram.fill("Your PIN", DemoPerson.BRAM_ODUYA.pin()).press("Approve TUBE rev D as Bram Oduya")
                 .hears("Approved");
-        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("C");
-        Files.writeString(file, text.replaceFirst("revision: B", "revision: D")
+        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("D");
+        Files.writeString(file, text.replaceFirst("revision: C", "revision: E")
                 .replaceFirst("kind: soak", "kind: bath"));
         bram.open("/shop/procedures").press("Read the folder again").shows("tube.yaml: nothing of this file is used")
-                .shows("The last approved revision stays in use: TUBE rev C").look("procedure-problems");
-        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("C");
+                .shows("The last approved revision stays in use: TUBE rev D").look("procedure-problems");
+        assertThat(shop.bean(ProcedureLibrary.class).current("TUBE").orElseThrow().ref().revision()).isEqualTo("D");
     }
 
     @Test

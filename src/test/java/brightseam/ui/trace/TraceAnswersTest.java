@@ -104,7 +104,8 @@ class TraceAnswersTest {
         List<Touch> touches = TouchLog.of(Stories.closed()).touches();
         assertThat(TraceCsv.touches(touches).lines()).hasSize(1 + touches.size());
         Touch odd = new Touch(new TravellerId("T-1"), new TravellerId("T-1"), List.of(1),
-                new Thing(ThingKind.GLOVES, "G-1", "=1+1"), "latex", Optional.empty(), 0, NOON, Optional.empty());
+                new Thing(ThingKind.GLOVES, "G-1", "=1+1"), "latex", Optional.empty(), 0, Optional.empty(), NOON,
+                Optional.empty());
         assertThat(TraceCsv.touches(List.of(odd))).contains("'=1+1").doesNotContain(",=");
     }
 
