@@ -16,6 +16,7 @@ record ValueScale(boolean logarithmic, double low, double high, double foot, dou
 
     private static final List<Double> LADDER = List.of(1.0, 2.0, 5.0);
     private static final double ROOM = 1.12;
+    private static final int DIGITS = 4;
     private static final double TICKS_MAX = 6;
     /** From this ratio of highest to lowest on, ticks stand at powers of ten alone. */
     private static final double DECADES_ALONE = 900;
@@ -66,9 +67,9 @@ record ValueScale(boolean logarithmic, double low, double high, double foot, dou
         return ticks;
     }
 
-    /** {@code value} as it stands beside its tick: thousands apart, three digits that say something. */
+    /** {@code value} as it stands beside its tick: thousands apart, four digits that say something. */
     static String number(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(3)).stripTrailingZeros();
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(DIGITS)).stripTrailingZeros();
         String plain = rounded.toPlainString();
         return Math.abs(value) < 1000 ? plain.replace('-', '−')
                 : String.format(Locale.ROOT, "%,d", rounded.longValue()).replace(',', '\u00a0').replace('-', '−');

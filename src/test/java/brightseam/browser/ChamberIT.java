@@ -88,29 +88,41 @@ class ChamberIT {
     }
 
     private static void checkIn(ShopTablet rhea, List<TravellerId> lots) {
-        rhea.open("/chamber").look("chambers").press("Open a session at S-CHAMBER-1").look("which-kit")
-                .press(KIT.value()).look("open-pin").enter(RHEA.pin()).shows("Check in").look("check-in-empty");
+        rhea.open("/chamber").look("chambers").press("Open a session at S-CHAMBER-1")
+                .shows("Which kit goes in?").look("which-kit").press(KIT.value());
+        sees(rhea, "Your PIN opens the session");
+        rhea.look("open-pin").enter(RHEA.pin()).shows("Check in").look("check-in-empty");
         rhea.scan(LabelKind.STATION, "S-CHAMBER-1");
         rhea.page().locator(".verdict[data-kind=refused]").waitFor();
         rhea.seen();
-        lots.forEach(lot -> rhea.scan(LabelKind.TRAVELLER, lot.value()).hears("In"));
-        assertThat(rhea.page().locator(".needs-list li[data-standing=in]")).hasCount(lots.size());
+        for (int in = 1; in <= lots.size(); in++) {
+            rhea.scan(LabelKind.TRAVELLER, lots.get(in - 1).value()).hears("In");
+            assertThat(rhea.page().locator(".needs-list li[data-standing=in]")).hasCount(in);
+        }
         leaveOut();
         session().list().stream().filter(line -> line.need().kind() == Item.Kind.SUPPLY && !line.isMet())
-                .forEach(line -> shelf(line.need().key(), line.missing())
-                        .forEach(label -> rhea.scan(LabelKind.SUPPLY, label).hears("In")));
-        rhea.look("check-in");
-        rhea.press("Close the chamber").look("close-cautions").press("I have checked each").look("close-gloves");
+                .forEach(line -> shelf(line.need().key(), line.missing()).forEach(label -> {
+                    rhea.scan(LabelKind.SUPPLY, label);
+                    rhea.page().getByText(label + " is checked in.").waitFor();
+                }));
+        rhea.look("check-in").press("Close the chamber");
+        sees(rhea, "Entering or leaning into a chamber");
+        rhea.look("close-cautions").press("I have checked each");
+        sees(rhea, "Scan the gloves that you have on");
+        rhea.look("close-gloves");
         gloves(lots).forEach(label -> {
             rhea.scan(LabelKind.SUPPLY, label);
             rhea.page().getByText(label, new Page.GetByTextOptions().setExact(true)).waitFor();
         });
-        rhea.press("These are all").look("close-pin").enter(RHEA.pin()).hears("Closed").shows("Chamber closed");
+        rhea.press("These are all");
+        sees(rhea, "Your PIN closes the chamber");
+        rhea.look("close-pin").enter(RHEA.pin()).hears("Closed").shows("Chamber closed");
     }
 
     private static void purge(ShopTablet rhea) {
-        rhea.look("closed").press("Start the purge").look("purge-cautions").press("I have checked each")
-                .hears("Purging").shows("Purging");
+        rhea.look("closed").press("Start the purge");
+        sees(rhea, "Argon lies in pits");
+        rhea.look("purge-cautions").press("I have checked each").hears("Purging").shows("Purging");
         for (int minutes = 0; minutes < 40; minutes += 5) {
             pass(Duration.ofMinutes(5));
         }
@@ -127,7 +139,9 @@ class ChamberIT {
         String gloves = shelf("white-cotton", 1).getFirst();
         rhea.press("Transfer lock").shows("Transfer lock").look("lock-shut").press("Open the outer door")
                 .hears("Outer door open");
-        rhea.scan(LabelKind.SUPPLY, gloves).hears("In the lock").look("lock-outer");
+        rhea.scan(LabelKind.SUPPLY, gloves).hears("In the lock");
+        sees(rhea, "on its way in");
+        rhea.look("lock-outer");
         rhea.press("Outer door is shut").hears("Lock purges").look("lock-purging");
         assertThat(rhea.page().locator("button", new Page.LocatorOptions().setHasText("Open the inner door")))
                 .isDisabled();
@@ -143,8 +157,9 @@ class ChamberIT {
     }
 
     private static void joint(ShopTablet rhea) {
-        rhea.press("J01").shows("Joint J01").look("joint-asks").press("Back side is vented").press("Arm with PIN")
-                .look("joint-cautions").press("I have checked each").enter(RHEA.pin());
+        rhea.press("J01").shows("Joint J01").look("joint-asks").press("Back side is vented").press("Arm with PIN");
+        sees(rhea, "Arc and hot work");
+        rhea.look("joint-cautions").press("I have checked each").enter(RHEA.pin());
         assertThat(rhea.page().locator("button.arc")).isEnabled();
         rhea.look("joint-armed");
         rhea.page().keyboard().press("F9");
@@ -167,6 +182,10 @@ class ChamberIT {
                 .press("I have checked each").enter(RHEA.pin()).hears("Session over").shows("Session over")
                 .look("over");
         assertThat(shop.bean(Sessions.class).open()).isEmpty();
+    }
+
+    private static void sees(ShopTablet tablet, String words) {
+        tablet.page().getByText(words).first().waitFor();
     }
 
     /** What is not of this test stays out, by the lead's word. */

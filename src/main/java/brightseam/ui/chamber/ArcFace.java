@@ -68,7 +68,7 @@ final class ArcFace {
             oxygen.show(live.oxygen());
             String words = switch (live.oxygen().state()) {
                 case IN_ORDER, PLAIN -> "";
-                case ABOVE -> "Oxygen above the limit: end the arc. The seconds are in the record.";
+                case ABOVE, NOT_YET -> "Oxygen above the limit: end the arc. The seconds are in the record.";
                 case UNKNOWN -> "No oxygen reading: end the arc. Without readings the joint is not proven.";
             };
             trouble.setText(words);

@@ -108,6 +108,7 @@ abstract class ChamberPage extends Composite<ScreenFrame> implements Hands {
 
     /** Looks again and shows what holds now. */
     final void refresh() {
+        getContent().wallTime(services.clock().now().wall());
         look().ifPresent(now -> screen.show(asked.map(now.card()::asking).orElse(now.card()), now.live()));
     }
 

@@ -16,8 +16,10 @@ record Gauge(String name, String value, String unit, String limit, State state, 
     enum State {
         /** Inside. */
         IN_ORDER,
-        /** Outside. */
+        /** Outside, and it should not be. */
         ABOVE,
+        /** Outside, and on its way inside. */
+        NOT_YET,
         /** Nobody knows: the meter is silent or not to be relied on. */
         UNKNOWN,
         /** There is no limit to stand to. */

@@ -86,7 +86,8 @@ final class LockCards {
 
     private static List<String> effect(LockView lock) {
         return lock.doors() == Lock.Doors.INNER_OPEN ? List.of() : lock.oxygenPpmAfterOpening().map(ppm ->
-                List.of("Opening the inner door puts the chamber at about " + Ppm.of(ppm) + " of oxygen, at worst."))
+                List.of("If the inner door opened now, the chamber would be at about " + Ppm.of(ppm)
+                        + " of oxygen, at worst."))
                 .orElse(List.of());
     }
 

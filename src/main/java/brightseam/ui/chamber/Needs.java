@@ -1,5 +1,6 @@
 package brightseam.ui.chamber;
 
+import brightseam.session.Item;
 import brightseam.session.ListLine;
 import brightseam.session.Placed;
 import brightseam.session.shell.SessionView;
@@ -37,10 +38,10 @@ final class Needs {
             case MISSING -> line.need().count() == 1 ? "not scanned yet"
                     : line.there().size() + " of " + line.need().count() + " in";
             case LEFT_OUT -> line.leftOut().map(out -> out.by() + ": " + out.reason()).orElse("");
-            case IN -> String.join(", ", line.there());
+            case IN -> line.need().kind() == Item.Kind.SUPPLY ? String.join(", ", line.there()) : "";
         };
         String title = line.need().title().contains(line.need().key()) || line.need().kind()
-                == brightseam.session.Item.Kind.SUPPLY ? line.need().title()
+                == Item.Kind.SUPPLY ? line.need().title()
                 : line.need().title() + ", " + line.need().key();
         return new Need(title, detail, standing, standing == Need.Standing.MISSING && lead
                 ? List.of(leaveOut(line)) : List.of());

@@ -33,6 +33,11 @@ record Ppm(String number, String unit) {
         return "limit " + ppm.stripTrailingZeros().toPlainString() + "\u00a0ppm";
     }
 
+    /** {@code at most 40 ppm}, for a sentence. */
+    static String atMost(BigDecimal ppm) {
+        return "at most " + ppm.stripTrailingZeros().toPlainString() + "\u00a0ppm";
+    }
+
     @Override
     public String toString() {
         return number + "\u00a0" + unit;

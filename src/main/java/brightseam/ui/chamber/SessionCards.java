@@ -1,8 +1,10 @@
 package brightseam.ui.chamber;
 
 import brightseam.kernel.Refusal;
+import brightseam.kernel.SupplyId;
 import brightseam.procedure.Vocabulary;
 import brightseam.procedure.Vocabulary.Caution;
+import brightseam.session.SessionRefusal;
 import brightseam.session.shell.ChamberGear;
 import brightseam.session.shell.SessionView;
 import brightseam.weld.shell.JointView;
@@ -66,14 +68,14 @@ final class SessionCards {
 
     private ChamberCard checkIn(SessionView view, boolean takesBack) {
         List<Act> offered = new ArrayList<>();
-        offered.add(Act.main(Act.Kind.CLOSE_CHAMBER, "Close the chamber").held(why(view.againstClosing()))
+        offered.add(Act.main(Act.Kind.CLOSE_CHAMBER, "Close the chamber").held(whyOpen(view))
                 .asking(new Act.Confirm("Close the chamber", List.of(Needs.count(view) + "."),
                         cautions("leaning-in", "argon-in-pits"), List.of(),
                         Optional.of("Scan the gloves that you have on, and whatever else touches the pieces"),
                         Optional.of("Your PIN closes the chamber and passes the pieces in"))));
         offered.add(Act.other(Act.Kind.TAKE_BACK, takesBack ? "Back to checking in" : "Take something back"));
         giveUp().ifPresent(offered::add);
-        String ask = takesBack ? "Scan what comes out again" : "Scan what goes in: bin, traveller or label";
+        String ask = takesBack ? "Scan what comes out again" : "Scan what goes in";
         return new ChamberCard(Needs.count(view), takesBack ? "Take back" : "Check in",
                 new Doing.CheckIn(ask, new Needs(lead && !takesBack).of(view)), offered, List.of());
     }
@@ -83,11 +85,11 @@ final class SessionCards {
         view.outlook().ifPresent(outlook -> {
             outlook.neededStandardLitres().ifPresent(litres -> lines.add("Argon for the whole session: about "
                     + cubic(litres) + outlook.argon().map(argon -> ", " + cubic(argon.leftStandardLitres())
-                            + " are there, " + argon.supply() + " is connected").orElse("") + "."));
+                            + " are there, " + label(argon.supply()) + " is connected").orElse("") + "."));
             lines.add("Counted with " + Words.duration(outlook.work()) + " of work behind it.");
         });
-        view.gas().limits().ifPresent(limits -> lines.add("Fit to weld at " + Ppm.limit(limits.oxygenPpmMax())
-                + " of oxygen" + limits.moisturePpmMax().map(most -> " and " + Ppm.limit(most) + " of moisture")
+        view.gas().limits().ifPresent(limits -> lines.add("Fit to weld at " + Ppm.atMost(limits.oxygenPpmMax())
+                + " of oxygen" + limits.moisturePpmMax().map(most -> " and " + Ppm.atMost(most) + " of moisture")
                         .orElse("") + ", held for " + Words.duration(limits.dwell()) + "."));
         String takes = view.outlook().flatMap(ChamberGear.Outlook::purge)
                 .map(time -> "The purge will take about " + Words.duration(minutes(time)) + ".")
@@ -154,6 +156,16 @@ final class SessionCards {
                 List.of(new ChamberCard.Way("Chambers", "chamber")));
     }
 
+    /** What is missing stands on the list; the button only counts it. */
+    private Optional<String> whyOpen(SessionView view) {
+        long missing = view.missing().size();
+        List<Refusal> besides = view.againstClosing().stream()
+                .filter(refusal -> !(refusal instanceof SessionRefusal.NeedNotMet)).toList();
+        String count = missing == 0 ? "" : Words.count(missing, "line is", "lines are") + " missing. ";
+        String said = (count + why(besides).orElse("")).strip();
+        return said.isEmpty() ? Optional.empty() : Optional.of(said);
+    }
+
     private Optional<Act> giveUp() {
         return !lead ? Optional.empty() : Optional.of(Act.other(Act.Kind.ABANDON, "Give the session up")
                 .asking(new Act.Confirm("Give the session up", List.of("What is in comes out. Nothing is welded."),
@@ -187,6 +199,11 @@ final class SessionCards {
 
     private List<String> reasons(List<Refusal> against) {
         return against.stream().map(wording::explain).map(Explanation::reason).distinct().toList();
+    }
+
+    /** A label that no line breaks. */
+    private static String label(SupplyId supply) {
+        return supply.value().replace('-', '\u2011');
     }
 
     private String clock(SessionView view, java.time.Instant at) {

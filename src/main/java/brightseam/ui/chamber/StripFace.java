@@ -108,6 +108,7 @@ final class StripFace extends Div {
         return switch (state) {
             case IN_ORDER -> Optional.of(new Mark(Mark.Kind.SIGNED));
             case ABOVE -> Optional.of(new Mark(Mark.Kind.REFUSED));
+            case NOT_YET -> Optional.of(new Mark(Mark.Kind.TO_COME));
             case UNKNOWN -> Optional.of(new Mark(Mark.Kind.STOPPED));
             case PLAIN -> Optional.empty();
         };

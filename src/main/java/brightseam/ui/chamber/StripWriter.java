@@ -96,10 +96,13 @@ final class StripWriter {
         if (air) {
             return new Gauge(name, now.number(), now.unit(), most, Gauge.State.PLAIN, "not purged");
         }
-        boolean within = limit.filter(least -> value.get().compareTo(least) > 0).isEmpty();
-        return new Gauge(name, now.number(), now.unit(), most,
-                limit.isEmpty() ? Gauge.State.PLAIN : within ? Gauge.State.IN_ORDER : Gauge.State.ABOVE,
-                limit.isEmpty() ? "" : within ? "within" : "above");
+        if (limit.isEmpty()) {
+            return new Gauge(name, now.number(), now.unit(), most, Gauge.State.PLAIN, "");
+        }
+        boolean within = value.get().compareTo(limit.get()) <= 0;
+        boolean falling = phase == Phase.PURGING;
+        return new Gauge(name, now.number(), now.unit(), most, within ? Gauge.State.IN_ORDER
+                : falling ? Gauge.State.NOT_YET : Gauge.State.ABOVE, within ? "within" : falling ? "not yet" : "above");
     }
 
     private static Trouble named(String trouble) {
