@@ -41,6 +41,11 @@ record Act(Kind kind, String subject, String words, boolean main, Optional<Strin
             cautions = List.copyOf(cautions);
             reasons = List.copyOf(reasons);
         }
+
+        /** The same without the words that change with what is measured. */
+        Confirm still() {
+            return new Confirm(title, List.of(), cautions, reasons, scan, sign);
+        }
     }
 
     /** The card's next action, done with one touch. */
@@ -61,6 +66,11 @@ record Act(Kind kind, String subject, String words, boolean main, Optional<Strin
     /** The same, which cannot be done for {@code why}. */
     Act held(Optional<String> why) {
         return new Act(kind, subject, words, main, why, confirm);
+    }
+
+    /** The same without the words of why it cannot be done now, which change with what is measured. */
+    Act still() {
+        return new Act(kind, subject, words, main, held.map(why -> ""), confirm.map(Confirm::still));
     }
 
     /** The same, which asks {@code first}. */

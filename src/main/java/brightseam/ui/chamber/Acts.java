@@ -3,22 +3,38 @@ package brightseam.ui.chamber;
 import brightseam.ui.parts.Action;
 import brightseam.ui.parts.Texts;
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Draws what can be done; what cannot be done now stands there dashed, and says why. */
 final class Acts {
 
-    private Acts() {}
+    private final List<Component> drawn = new ArrayList<>();
+    private final List<Paragraph> reasons = new ArrayList<>();
 
-    static List<Component> of(ChamberCard card, Hands hands) {
-        List<Component> drawn = new ArrayList<>();
+    Acts(ChamberCard card, Hands hands) {
         card.acts().forEach(act -> {
             drawn.add(button(act, hands));
-            act.held().ifPresent(why -> drawn.add(Texts.words("held", why)));
+            act.held().ifPresent(why -> {
+                Paragraph reason = Texts.words("held", why);
+                drawn.add(reason);
+                reasons.add(reason);
+            });
         });
         card.ways().forEach(way -> drawn.add(Action.other(way.words(), pressed -> hands.goes(way.path()))));
-        return drawn;
+    }
+
+    Component[] drawn() {
+        return drawn.toArray(Component[]::new);
+    }
+
+    /** Says anew why what cannot be done cannot be done. */
+    void say(ChamberCard same) {
+        List<String> words = same.acts().stream().flatMap(act -> act.held().stream()).toList();
+        for (int i = 0; i < Math.min(words.size(), reasons.size()); i++) {
+            reasons.get(i).setText(words.get(i));
+        }
     }
 
     static Action button(Act act, Hands hands) {

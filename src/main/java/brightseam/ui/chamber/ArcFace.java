@@ -12,7 +12,7 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Consumer;
+import java.util.Optional;
 
 /** Draws a joint before its arc and while it burns: what has to hold above, and below it nothing but the switch. */
 final class ArcFace {
@@ -25,7 +25,7 @@ final class ArcFace {
         this.clock = clock;
     }
 
-    Consumer<Live> ready(WorkCard card, Doing.ArcReady ready) {
+    Living ready(WorkCard card, Doing.ArcReady ready) {
         card.getElement().getClassList().add("arc-card");
         UnorderedList conditions = new UnorderedList();
         conditions.addClassName("conditions");
@@ -33,26 +33,29 @@ final class ArcFace {
         if (!ready.scan().isEmpty()) {
             card.add(Texts.ask(ready.scan()));
         }
-        if (ready.armed()) {
-            ArcSwitch press = arcSwitch();
-            press.ready(ready.usable(), ready.under(), clock.now());
-            card.add(press);
-        }
-        return new Consumer<>() {
+        Optional<ArcSwitch> press = Optional.of(arcSwitch()).filter(any -> ready.armed());
+        press.ifPresent(made -> {
+            made.ready(ready.usable(), ready.under(), clock.now());
+            card.add(made);
+        });
+        return new Living() {
             private List<Live.Condition> shown = List.of();
 
             @Override
-            public void accept(Live live) {
+            public void tell(Doing now, Live live) {
                 if (!shown.equals(live.conditions())) {
                     shown = live.conditions();
                     conditions.removeAll();
                     shown.forEach(one -> conditions.add(condition(one)));
                 }
+                if (now instanceof Doing.ArcReady same) {
+                    press.ifPresent(made -> made.under(same.under()));
+                }
             }
         };
     }
 
-    Consumer<Live> burns(WorkCard card, Doing.ArcBurns burns) {
+    Living burns(WorkCard card, Doing.ArcBurns burns) {
         card.getElement().getClassList().add("arc-card");
         BigGauge oxygen = new BigGauge();
         Div trouble = new Div();
@@ -64,7 +67,7 @@ final class ArcFace {
         ArcSwitch press = arcSwitch();
         press.running(burns.run(), "Touch, or press the foot switch, the moment it is out", clock.now());
         card.add(trouble, digits, press);
-        return live -> {
+        return (now, live) -> {
             oxygen.show(live.oxygen());
             String words = switch (live.oxygen().state()) {
                 case IN_ORDER, PLAIN -> "";

@@ -9,7 +9,6 @@ import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.Component;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** Draws what is asked before something counts: what to check, the reason, the PIN, each by itself. */
 final class AskFace {
@@ -25,7 +24,7 @@ final class AskFace {
         this.notice = notice;
     }
 
-    Consumer<Live> draw(WorkCard card, Asked asked) {
+    Living draw(WorkCard card, Asked asked) {
         Act.Confirm confirm = asked.act().confirm().orElseThrow();
         Action back = Action.other("Back", pressed -> hands.goesBack());
         switch (asked.stage()) {
@@ -50,7 +49,7 @@ final class AskFace {
                 card.actions(back);
             }
         }
-        return live -> { };
+        return Living.STILL;
     }
 
     private void reason(WorkCard card, Asked asked, Act.Confirm confirm, Action back) {

@@ -50,6 +50,11 @@ record Asked(Act act, boolean checked, Optional<String> reason, boolean typing, 
                 Stream.concat(scanned.stream(), Stream.of(label)).distinct().toList(), allScanned);
     }
 
+    /** The same without the words that change with what is measured. */
+    Asked still() {
+        return new Asked(act.still(), checked, reason, typing, scanned, allScanned);
+    }
+
     /** What is asked for next. */
     Stage stage() {
         Act.Confirm asks = act.confirm().orElse(null);

@@ -23,6 +23,11 @@ record ChamberCard(String over, String title, Doing doing, List<Act> acts, List<
     /** A way to another screen. */
     record Way(String words, String path) {}
 
+    /** The same without the words that change from second to second with what is measured. */
+    ChamberCard still() {
+        return new ChamberCard("", title, doing.still(), acts.stream().map(Act::still).toList(), ways);
+    }
+
     /** The same card while {@code asked} is asked about. */
     ChamberCard asking(Asked asked) {
         return new ChamberCard(over, asked.act().confirm().map(Act.Confirm::title).orElse(title),

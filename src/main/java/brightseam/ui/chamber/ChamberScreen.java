@@ -4,9 +4,11 @@ import brightseam.ui.parts.Verdict;
 import brightseam.ui.parts.WorkCard;
 import com.vaadin.flow.component.html.Div;
 import java.util.Optional;
-import java.util.function.Consumer;
 
-/** The strip and below it the card; draws only what has changed, and lets live what lives. */
+/**
+ * The strip and below it the card. The card is drawn anew only where something else is to be done; what is measured
+ * changes words and digits in their places, and no button under a finger.
+ */
 final class ChamberScreen extends Div {
 
     private final Faces faces;
@@ -14,7 +16,8 @@ final class ChamberScreen extends Div {
     private final StripFace strip = new StripFace();
     private final WorkCard card = new WorkCard("", "");
     private Optional<ChamberCard> shown = Optional.empty();
-    private Consumer<Live> living = live -> { };
+    private Optional<Acts> acts = Optional.empty();
+    private Living living = Living.STILL;
 
     ChamberScreen(Faces faces, Hands hands) {
         this.faces = faces;
@@ -25,22 +28,24 @@ final class ChamberScreen extends Div {
 
     /** Shows {@code next}, drawn anew only where it differs, and what is live in it. */
     void show(ChamberCard next, Live live) {
-        if (!shown.equals(Optional.of(next))) {
-            shown = Optional.of(next);
-            card.removeAll();
-            card.getElement().getClassList().remove("arc-card");
-            card.getElement().setAttribute("data-doing", next.doing().getClass().getSimpleName());
-            card.head(next.over(), next.title());
-            card.actions(Acts.of(next, hands).toArray(com.vaadin.flow.component.Component[]::new));
-            living = faces.draw(card, next.doing());
+        card.head(next.over(), next.title());
+        if (!shown.equals(Optional.of(next.still()))) {
+            shown = Optional.of(next.still());
+            draw(next);
         }
-        live(live);
+        acts.ifPresent(drawn -> drawn.say(next));
+        strip.show(live.strip());
+        living.tell(next.doing(), live);
     }
 
-    /** Shows what has changed by itself. */
-    void live(Live live) {
-        strip.show(live.strip());
-        living.accept(live);
+    private void draw(ChamberCard next) {
+        card.removeAll();
+        card.getElement().getClassList().remove("arc-card");
+        card.getElement().setAttribute("data-doing", next.doing().getClass().getSimpleName());
+        Acts drawn = new Acts(next, hands);
+        acts = Optional.of(drawn);
+        card.actions(drawn.drawn());
+        living = faces.draw(card, next.doing());
     }
 
     /** Says what became of a scan or a touch. */

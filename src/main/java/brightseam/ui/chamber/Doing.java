@@ -8,6 +8,14 @@ import java.util.Optional;
 /** The one thing that the card is about. */
 sealed interface Doing {
 
+    /**
+     * The same without the words that change from second to second with what is measured. Two that are alike in this
+     * are drawn once, so that no button is exchanged under a finger.
+     */
+    default Doing still() {
+        return this;
+    }
+
     /** What the session needs, and what of it is in. */
     record CheckIn(String ask, List<Need> needs) implements Doing {
         /** Copies the list. */
@@ -31,7 +39,11 @@ sealed interface Doing {
      * @param joints the joints, in the order of their numbers
      */
     record Welding(boolean fit, List<String> whyNot, Optional<MapPicture> map, List<JointLine> joints)
-            implements Doing {}
+            implements Doing {
+        @Override public Doing still() {
+            return new Welding(fit, List.of(), map, joints);
+        }
+    }
 
     /**
      * The lock.
@@ -45,7 +57,11 @@ sealed interface Doing {
      * @param ask what can be scanned now; empty where nothing can
      */
     record AtLock(Doors doors, String state, List<String> inside, Optional<Running> clock, Optional<Integer> cycles,
-            List<String> effect, String ask) implements Doing {}
+            List<String> effect, String ask) implements Doing {
+        @Override public Doing still() {
+            return new AtLock(doors, state, inside, clock, cycles, List.of(), ask);
+        }
+    }
 
     /**
      * A joint before its arc.
@@ -54,7 +70,11 @@ sealed interface Doing {
      * @param under what stands below the switch's words
      * @param scan what has to be scanned; empty where nothing has
      */
-    record ArcReady(boolean armed, boolean usable, String under, String scan) implements Doing {}
+    record ArcReady(boolean armed, boolean usable, String under, String scan) implements Doing {
+        @Override public Doing still() {
+            return new ArcReady(armed, usable, "", scan);
+        }
+    }
 
     /** An arc burns. */
     record ArcBurns(int run, Moment since, String limit) implements Doing {}
@@ -73,13 +93,21 @@ sealed interface Doing {
      *
      * @param cooling the joint that is hot longest
      */
-    record Ending(List<String> lines, Optional<Running> cooling) implements Doing {}
+    record Ending(List<String> lines, Optional<Running> cooling) implements Doing {
+        @Override public Doing still() {
+            return new Ending(List.of(), cooling);
+        }
+    }
 
     /** The session is over: a line each of what came of it. */
     record Over(List<Line> lines) implements Doing {}
 
     /** What is asked before something counts. */
-    record Asking(Asked asked) implements Doing {}
+    record Asking(Asked asked) implements Doing {
+        @Override public Doing still() {
+            return new Asking(asked.still());
+        }
+    }
 
     /** A name with its value. */
     record Line(String name, String value) {}

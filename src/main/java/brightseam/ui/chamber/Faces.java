@@ -15,13 +15,11 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** Draws what a card is about; answers what of it lives on from second to second. */
 final class Faces {
-
-    private static final Consumer<Live> STILL = live -> { };
 
     private final Hands hands;
     private final ShopClock clock;
@@ -34,13 +32,13 @@ final class Faces {
         this.notice = notice;
     }
 
-    Consumer<Live> draw(WorkCard card, Doing doing) {
+    Living draw(WorkCard card, Doing doing) {
         return switch (doing) {
             case Doing.CheckIn list -> checkIn(card, list);
             case Doing.Telling telling -> {
                 card.instruction(telling.instruction());
                 card.add(Texts.lines(telling.lines()));
-                yield STILL;
+                yield Living.STILL;
             }
             case Doing.Purging purging -> purging(card);
             case Doing.Welding welding -> new WeldingFace(hands).draw(card, welding);
@@ -48,23 +46,19 @@ final class Faces {
             case Doing.ArcReady ready -> new ArcFace(hands, clock).ready(card, ready);
             case Doing.ArcBurns burns -> new ArcFace(hands, clock).burns(card, burns);
             case Doing.ArcOver over -> arcOver(card, over);
-            case Doing.Ending ending -> {
-                card.add(Texts.lines(ending.lines()));
-                ending.cooling().ifPresent(cooling -> card.add(clock(cooling)));
-                yield STILL;
-            }
+            case Doing.Ending ending -> ending(card, ending);
             case Doing.Over over -> over(card, over);
             case Doing.Asking asking -> new AskFace(hands, notice).draw(card, asking.asked());
         };
     }
 
-    private Consumer<Live> checkIn(WorkCard card, Doing.CheckIn list) {
+    private Living checkIn(WorkCard card, Doing.CheckIn list) {
         card.add(Texts.ask(list.ask()));
         UnorderedList needs = new UnorderedList();
         needs.addClassName("needs-list");
         list.needs().forEach(need -> needs.add(need(need)));
         card.add(needs);
-        return STILL;
+        return Living.STILL;
     }
 
     private ListItem need(Need need) {
@@ -86,7 +80,7 @@ final class Faces {
         return item;
     }
 
-    private Consumer<Live> purging(WorkCard card) {
+    private Living purging(WorkCard card) {
         BigGauge oxygen = new BigGauge();
         Span forecast = new Span();
         forecast.addClassName("forecast");
@@ -98,7 +92,7 @@ final class Faces {
         Div both = new Div(words, chart);
         both.addClassName("purge");
         card.add(both);
-        return live -> {
+        return (now, live) -> {
             oxygen.show(live.oxygen());
             live.purge().ifPresent(purge -> {
                 forecast.setText(purge.forecast());
@@ -109,7 +103,7 @@ final class Faces {
         };
     }
 
-    private Consumer<Live> atLock(WorkCard card, Doing.AtLock lock) {
+    private Living atLock(WorkCard card, Doing.AtLock lock) {
         Span measured = new Span();
         measured.addClassName("lock-oxygen");
         Div place = new Div(new Chart(LockPicture.of(lock)), Texts.words("lock-state", lock.state()), measured);
@@ -121,12 +115,23 @@ final class Faces {
         if (!lock.ask().isEmpty()) {
             words.add(Texts.ask(lock.ask()));
         }
-        words.add(Texts.lines(lock.inside()), Texts.lines(lock.effect()));
+        Lines effect = new Lines();
+        words.add(Texts.lines(lock.inside()), effect);
         Div both = new Div(place, words);
         both.addClassName("at-lock");
         card.add(both);
-        return live -> measured.setText(live.lock().map(gauge -> gauge.name() + ": " + gauge.quantity() + " "
-                + gauge.word() + (gauge.limit().isEmpty() ? "" : ", " + gauge.limit())).orElse(""));
+        return (now, live) -> {
+            effect.show(now instanceof Doing.AtLock same ? same.effect() : List.of());
+            measured.setText(live.lock().map(gauge -> gauge.name() + ": " + gauge.quantity() + " " + gauge.word()
+                    + (gauge.limit().isEmpty() ? "" : ", " + gauge.limit())).orElse(""));
+        };
+    }
+
+    private Living ending(WorkCard card, Doing.Ending ending) {
+        Lines lines = new Lines();
+        card.add(lines);
+        ending.cooling().ifPresent(cooling -> card.add(clock(cooling)));
+        return (now, live) -> lines.show(now instanceof Doing.Ending same ? same.lines() : List.of());
     }
 
     private static Component count(int cyclesLeft) {
@@ -137,14 +142,14 @@ final class Faces {
         return count;
     }
 
-    private Consumer<Live> arcOver(WorkCard card, Doing.ArcOver over) {
+    private Living arcOver(WorkCard card, Doing.ArcOver over) {
         over.doubt().ifPresent(doubt -> card.add(Texts.words("again", doubt)));
         over.cooling().ifPresent(cooling -> card.add(clock(cooling)));
         card.add(Texts.lines(over.evidence()));
-        return STILL;
+        return Living.STILL;
     }
 
-    private Consumer<Live> over(WorkCard card, Doing.Over over) {
+    private Living over(WorkCard card, Doing.Over over) {
         UnorderedList list = new UnorderedList();
         list.addClassName("summary");
         over.lines().forEach(line -> {
@@ -153,7 +158,7 @@ final class Faces {
             list.add(new ListItem(new Span(line.name()), value));
         });
         card.add(list);
-        return STILL;
+        return Living.STILL;
     }
 
     private HoldClock clock(Doing.Running running) {

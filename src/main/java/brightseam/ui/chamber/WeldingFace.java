@@ -9,7 +9,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Image;
 import com.vaadin.flow.component.html.Span;
 import java.util.Locale;
-import java.util.function.Consumer;
 
 /** Draws whether the chamber is fit, why not, and its joints on the picture and as a list to touch. */
 final class WeldingFace {
@@ -20,12 +19,12 @@ final class WeldingFace {
         this.hands = hands;
     }
 
-    Consumer<Live> draw(WorkCard card, Doing.Welding welding) {
-        if (!welding.whyNot().isEmpty()) {
-            Div why = new Div(Texts.lines(welding.whyNot()));
-            why.addClassName("why-not");
-            card.add(why);
-        }
+    Living draw(WorkCard card, Doing.Welding welding) {
+        Lines reasons = new Lines();
+        Div why = new Div(reasons);
+        why.addClassName("why-not");
+        why.setVisible(!welding.fit());
+        card.add(why);
         Div joints = new Div();
         joints.addClassName("joint-list");
         welding.joints().forEach(joint -> joints.add(line(joint)));
@@ -38,7 +37,7 @@ final class WeldingFace {
         welding.map().ifPresent(map -> both.add(picture(map)));
         both.add(joints);
         card.add(both);
-        return live -> { };
+        return (now, live) -> reasons.show(now instanceof Doing.Welding same ? same.whyNot() : java.util.List.of());
     }
 
     private Component line(JointLine joint) {

@@ -69,6 +69,11 @@ public final class ArcSwitch extends Part {
         show(true, true, arc, "Arc off", under, now);
     }
 
+    /** Changes what stands below the words. */
+    public void under(String words) {
+        say("under", words);
+    }
+
     private void show(boolean running, boolean usable, int arc, String words, String under, Moment now) {
         say("running", running ? "" : null);
         say("usable", usable ? "" : null);

@@ -79,6 +79,17 @@ class LockCardsTest {
     }
 
     @Test
+    void what_is_measured_changes_words_and_exchanges_no_button() {
+        ChamberCard one = card(Lock.Doors.PURGING, Map.of(LockMove.OPEN_INNER,
+                List.of(new SessionRefusal.LockPurgeRunning(Duration.ofSeconds(70), Duration.ofMinutes(12), NOW))));
+        ChamberCard later = card(Lock.Doors.PURGING, Map.of(LockMove.OPEN_INNER,
+                List.of(new SessionRefusal.LockPurgeRunning(Duration.ofSeconds(71), Duration.ofMinutes(12), NOW))));
+        ChamberCard ready = card(Lock.Doors.PURGING, Map.of(LockMove.OPEN_INNER, List.of()));
+        assertThat(one).isNotEqualTo(later);
+        assertThat(one.still()).isEqualTo(later.still()).isNotEqualTo(ready.still());
+    }
+
+    @Test
     void whoever_only_looks_is_offered_nothing() {
         ChamberCard card = new LockCards(SharedTables.read(), wording(), false).card(view(Lock.Doors.BOTH_SHUT,
                 Map.of()));
