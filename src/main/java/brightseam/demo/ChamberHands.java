@@ -63,7 +63,8 @@ public final class ChamberHands {
     private final DemoClock clock;
 
     ChamberHands(SessionActions actions, LockActions lock, InspectorActions inspections, Sessions sessions,
-            Watches watches, Welding welding, Maps maps, Travellers travellers, Supplies supplies, Cupboard cupboard, Crew crew, DemoClock clock) {
+            Watches watches, Welding welding, Maps maps, Travellers travellers, Supplies supplies,
+            Cupboard cupboard, Crew crew, DemoClock clock) {
         this.actions = actions;
         this.lock = lock;
         this.inspections = inspections;
