@@ -10,6 +10,7 @@ import brightseam.bath.TitaniumAcidity;
 import brightseam.bath.VolumeStrength;
 import brightseam.line.Addend;
 import brightseam.line.BathQuantity;
+import brightseam.ui.desk.Numbers;
 import java.math.BigDecimal;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
