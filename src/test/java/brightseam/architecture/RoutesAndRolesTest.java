@@ -94,6 +94,8 @@ class RoutesAndRolesTest {
                 entry("shop/chamber/:station", "LEAD PROCESS_CONTROL"),
                 entry("shop/heats", OFFICE),
                 entry("shop/labels", OFFICE),
+                entry("shop/meters", OFFICE),
+                entry("shop/meters/:meter", "ADMINISTRATOR FABRICATOR INSPECTOR LEAD"),
                 entry("shop/parts", OFFICE),
                 entry("shop/people", "ADMINISTRATOR"),
                 entry("shop/people/:badge", "ADMINISTRATOR"),

@@ -32,6 +32,7 @@ class ShopView extends DeskPage {
         ways.add(way("stations", "Stations", "register, take out of use"));
         ways.add(way("chamber", "Chambers", "volumes, flows, limits with their sources, what may go in"));
         ways.add(way("supplies", "Supplies", "gloves, cloths, solvents, tools, gauges: lots and dates"));
+        ways.add(way("meters", "Meters", "install, see what they say now, tokens for their devices"));
         ways.add(way("labels", "Labels", "print labels and badges"));
         show(ways, Forms.note("A new shop begins with people, then procedures, stations, bins and heats; then a kit"
                 + " can be released."));
