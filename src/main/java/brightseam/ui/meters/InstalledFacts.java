@@ -1,5 +1,6 @@
 package brightseam.ui.meters;
 
+import brightseam.device.Feed;
 import brightseam.device.HealthRule;
 import brightseam.device.Meter;
 import brightseam.device.MeterRecord;
@@ -36,10 +37,12 @@ final class InstalledFacts {
                 + MeterWording.value(meter, meter.resolution())));
         facts.add(new Fact("Readings", MeterWording.feed(meter.feed())));
         facts.add(new Fact("Response", "to 90 % of a step in " + Words.duration(meter.responseTime())));
-        facts.add(new Fact("Silent", "once " + Words.count(health.silentAfterReadings(), "reading is",
-                "readings are") + " missing"));
-        facts.add(new Fact("Frozen", health.frozenAfter().isZero() ? "never"
-                : "after the very same value for " + Words.duration(health.frozenAfter())));
+        if (!(meter.feed() instanceof Feed.Typed)) {
+            facts.add(new Fact("Silent", "once " + Words.count(health.silentAfterReadings(), "reading is",
+                    "readings are") + " missing"));
+            facts.add(new Fact("Frozen", health.frozenAfter().isZero() ? "never"
+                    : "after the very same value for " + Words.duration(health.frozenAfter())));
+        }
         record.token().ifPresent(at -> facts.add(new Fact("Token", "made " + Words.stamp(at.wall(), zone))));
         record.outOfUse().ifPresent(why -> facts.add(new Fact("Out of use", why)));
         return facts;
