@@ -1,9 +1,11 @@
 package brightseam.session.shell;
 
 import brightseam.kernel.Moment;
+import brightseam.kernel.Origin;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.SupplyId;
+import brightseam.ledger.Prepared;
 import brightseam.session.ArgonFact;
 import brightseam.session.ArgonUse;
 import brightseam.session.ChamberSession;
@@ -65,4 +67,10 @@ public interface ChamberGear {
 
     /** What a session has drawn from its sources until {@code now}; empty where nothing measures it. */
     List<ArgonUse> used(ChamberSession session, Moment now);
+
+    /**
+     * What writes down with the chamber, against the forecast, what {@code session} has drawn; stores nothing where no
+     * purge was begun.
+     */
+    Prepared<?> noteUse(ChamberSession session, Origin origin);
 }

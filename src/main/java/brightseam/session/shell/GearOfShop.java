@@ -3,12 +3,12 @@ package brightseam.session.shell;
 import brightseam.chamber.ArgonNeed;
 import brightseam.chamber.ArgonOutlook;
 import brightseam.chamber.ArgonPurity;
-import brightseam.chamber.ArgonReading;
 import brightseam.chamber.ArgonSource;
 import brightseam.chamber.Chamber;
+import brightseam.chamber.ChamberCommand;
 import brightseam.chamber.ChamberLimits;
 import brightseam.chamber.ChamberTerms;
-import brightseam.chamber.Consumption;
+import brightseam.chamber.ConsumptionReport;
 import brightseam.chamber.LockGear;
 import brightseam.chamber.shell.ArgonStore;
 import brightseam.chamber.shell.ArgonWatch;
@@ -19,9 +19,11 @@ import brightseam.device.MeterPlace;
 import brightseam.device.MeterQuantity;
 import brightseam.device.shell.Readings;
 import brightseam.kernel.Moment;
+import brightseam.kernel.Origin;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.SupplyId;
+import brightseam.ledger.Prepared;
 import brightseam.ledger.Versioned;
 import brightseam.purge.CyclePurge;
 import brightseam.purge.LockOpening;
@@ -33,7 +35,6 @@ import brightseam.session.ArgonUse;
 import brightseam.session.ChamberSession;
 import brightseam.session.GasLimits;
 import brightseam.session.LockNeed;
-import brightseam.session.Purge;
 import brightseam.supply.shell.Supplies;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -46,7 +47,6 @@ import org.springframework.stereotype.Component;
 @Component
 final class GearOfShop implements ChamberGear {
 
-    private static final int READINGS_MAX = 500;
     private static final double MILLIS_PER_MINUTE = 60_000;
     /** Full mixing of both rooms: the cautious value, see {@link LockOpening}. */
     private static final double DOOR_EXCHANGE = 1;
@@ -111,22 +111,24 @@ final class GearOfShop implements ChamberGear {
         return chambers.objections(chamber, List.of(thing));
     }
 
-    /** By what was read off the sources before the purge and after it; what was not read twice is left out. */
+    /** Source by source, by meters and readings at both ends of its time; what was not read is left out. */
     @Override
     public List<ArgonUse> used(ChamberSession session, Moment now) {
-        return session.gas().purge().map(Purge::startedAt).map(begun -> chambers.find(session.chamber()).stream()
-                        .flatMap(found -> found.state().connected().stream())
-                        .flatMap(supply -> used(supply, begun).stream()).toList())
+        return count(session, now).map(report -> report.sources().stream()
+                .map(use -> new ArgonUse(use.supply(), lot(use.supply()), use.standardLitres())).toList())
                 .orElse(List.of());
     }
 
-    private Optional<ArgonUse> used(SupplyId supply, Moment begun) {
-        List<ArgonReading> latestFirst = store.readings(supply, READINGS_MAX);
-        Optional<ArgonReading> before = latestFirst.stream().filter(one -> !one.at().isAfter(begun)).findFirst();
-        Optional<ArgonReading> after = latestFirst.stream().findFirst().filter(one -> one.at().isAfter(begun));
-        return store.find(supply).map(Versioned::state).flatMap(source -> before.flatMap(from -> after.map(to ->
-                new ArgonUse(supply, lot(supply), BigDecimal.valueOf(Consumption.byContent(source.vessel(), from, to))
-                        .setScale(0, RoundingMode.HALF_UP)))));
+    @Override
+    public Prepared<?> noteUse(ChamberSession session, Origin origin) {
+        return count(session, origin.at()).<Prepared<?>>map(report -> chambers.prepare(
+                        new ChamberCommand.NoteArgonUsed(session.chamber(), report, origin)))
+                .orElseGet(() -> new Prepared.Ready<>(List.of(), session));
+    }
+
+    private Optional<ConsumptionReport> count(ChamberSession session, Moment now) {
+        return session.gas().purge().flatMap(purge -> argon.count(session.chamber(), session.id(),
+                purge.argon().neededStandardLitres(), purge.startedAt(), now));
     }
 
     private Outlook outlook(Chamber chamber, ArgonOutlook outlook) {

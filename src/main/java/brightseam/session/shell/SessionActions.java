@@ -140,15 +140,21 @@ public class SessionActions {
             Prepared<ChamberSession> ended = sessions.prepare(session, List.of(new SessionCommand.OpenChamber(session,
                     fact, gear.used(state, now), state.gas().purge().map(purge -> purge.argon()
                             .neededStandardLitres()), origin, signer)));
-            return joined(ended, record.signWeld(actor, origin, state.travellersPassedIn(), signer));
+            return joined(ended, record.signWeld(actor, origin, state.travellersPassedIn(), signer))
+                    .with(gear.noteUse(state, origin), (over, counted) -> over);
         }));
     }
 
     /** Gives the session up; a shut chamber is opened by it, under the same rules. */
     public Outcome<ChamberSession> abandon(
             Actor actor, SessionId session, String reason, boolean cautionsRead, Signer signer) {
-        return on(session, actor, (state, origin) -> new SessionCommand.Abandon(session, reason,
-                opening.fact(state, cautionsRead, origin.at()), gear.used(state, origin.at()), origin, signer));
+        return attempts.commit(() -> with(session, state -> {
+            Origin origin = origin(actor);
+            return sessions.prepare(session, List.of(new SessionCommand.Abandon(session, reason,
+                            opening.fact(state, cautionsRead, origin.at()), gear.used(state, origin.at()), origin,
+                            signer)))
+                    .with(gear.noteUse(state, origin), (over, counted) -> over);
+        }));
     }
 
     /** What is known when something is scanned. */

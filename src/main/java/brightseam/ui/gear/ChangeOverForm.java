@@ -32,6 +32,7 @@ final class ChangeOverForm extends Div {
         this.told = told;
         this.argon = argon;
         this.board = board;
+        addClassName("argon-change");
         choose(off, "Comes off", board.sources(SourceLine.Place.FEEDS), offReading);
         choose(on, "Goes on", board.sources(SourceLine.Place.STANDS_BY), onReading);
         isEmpty.setVisible(false);

@@ -6,6 +6,7 @@ import static brightseam.session.shell.ChamberInShop.*;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import brightseam.browser.ShopServer;
+import brightseam.chamber.shell.Chambers;
 import brightseam.demo.Lots;
 import brightseam.demo.Story;
 import brightseam.kernel.HeatId;
@@ -187,6 +188,8 @@ class SessionInUseTest {
         assertThat(over.phase()).isEqualTo(Phase.ABANDONED);
         assertThat(shop.bean(Sessions.class).openAt(CHAMBER)).isEmpty();
         assertThat(shop.bean(Sessions.class).over(5)).extracting(ChamberSession::id).contains(session);
+        assertThat(shop.bean(Chambers.class).used(CHAMBER, 5)).as("its argon was counted in the same append")
+                .singleElement().extracting(use -> use.report().session()).isEqualTo(session);
     }
 
     /** Lets time pass, then gas of {@code ppm} be read for the last {@code seconds} of it. */
