@@ -4,6 +4,7 @@ import brightseam.kernel.BadgeId;
 import brightseam.kernel.Origin;
 import brightseam.procedure.Vocabulary;
 import brightseam.words.Wording;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 
@@ -15,13 +16,20 @@ import java.util.Optional;
  * @param approval of the revision that the traveller follows
  * @param vocabulary units, cautions and gloves in words
  * @param wording sentences for refusals
+ * @param lastDays last days of supplies and of gauges' calibrations by label, as registered now
+ * @param readings where meters' readings are
  */
 public record Lookups(Map<BadgeId, String> names, Optional<HeatDetails> heat, Optional<Approval> approval,
-        Vocabulary vocabulary, Wording wording) {
+        Vocabulary vocabulary, Wording wording, Map<String, LocalDate> lastDays, OxygenReadings readings) {
 
-    /** Copies the map. */
+    /** Copies the maps. */
     public Lookups {
         names = Map.copyOf(names);
+        lastDays = Map.copyOf(lastDays);
+    }
+
+    Optional<LocalDate> lastDay(String label) {
+        return Optional.ofNullable(lastDays.get(label));
     }
 
     /** The person with {@code badge}; the badge itself where it is not registered. */

@@ -18,6 +18,7 @@ final class Telling {
     private final Marks marks = new Marks();
     private final StepTelling steps;
     private final TroubleTelling trouble;
+    private final ChamberTelling chamber;
     private final WindowTelling window = new WindowTelling();
     private Optional<Traveller> state = Optional.empty();
     private List<Integer> piecesAtFirst = List.of();
@@ -30,6 +31,7 @@ final class Telling {
         this.lookups = lookups;
         this.steps = new StepTelling(procedure, lookups, marks);
         this.trouble = new TroubleTelling(procedure, lookups, marks);
+        this.chamber = new ChamberTelling(procedure, lookups, marks);
     }
 
     /** A traveller that was set apart begins with everything that its parent had lived through. */
@@ -74,11 +76,11 @@ final class Telling {
             }
             case PiecesScrapped e -> trouble.scrapped(e);
             case PassedIn e -> { }
-            case EnteredChamber e -> { }
-            case LockPassed e -> { }
-            case ArcBegun e -> { }
-            case JointWelded e -> { }
-            case JointJudged e -> { }
+            case EnteredChamber e -> chamber.entered(e);
+            case LockPassed e -> chamber.passed(e);
+            case ArcBegun e -> chamber.begun(e);
+            case JointWelded e -> chamber.welded(e, before.orElseThrow());
+            case JointJudged e -> chamber.judged(e);
             case Closed e -> { }
             case AttemptRefused e -> trouble.refused(e);
         }
@@ -96,6 +98,7 @@ final class Telling {
     private void parted(SetApart e) {
         piecesAtFirst = e.pieces();
         trouble.parted(e);
+        chamber.parted(e.pieces());
     }
 
     TravellerDocument document(ChainEnd chain) {
@@ -104,7 +107,8 @@ final class Telling {
                 new Identity(lot.id(), lot.parent(), lot.kit(), lot.part(), piecesAtFirst, lot.pieces(), lot.heat(),
                         releasedAt, releasedBy, lot.phase(), lot.isInQuarantine()),
                 lookups.heat(), new FollowedProcedure(procedure.ref(), procedure.title(), lookups.approval()),
-                steps.pages(), trouble.findings(), trouble.incidents(), window.spans(), trouble.refused(),
+                steps.pages(), chamber.part(), trouble.findings(), trouble.incidents(), window.spans(),
+                trouble.refused(),
                 marks.authority(), chain, demo);
     }
 }

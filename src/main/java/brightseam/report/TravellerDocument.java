@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param heat of which metal; empty where its label is not registered
  * @param procedure on which revision, approved by whom
  * @param steps every step of the route in order, with every pass
+ * @param chamber what happened in chamber sessions
  * @param findings nonconformances by number
  * @param incidents returns, touches, partings and scrap, in order
  * @param window clean windows as a time line
@@ -32,6 +33,7 @@ public record TravellerDocument(
         Optional<HeatDetails> heat,
         FollowedProcedure procedure,
         List<StepPage> steps,
+        ChamberPart chamber,
         List<Finding> findings,
         List<Incident> incidents,
         List<WindowSpan> window,

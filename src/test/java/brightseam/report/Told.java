@@ -1,18 +1,23 @@
 package brightseam.report;
 
+import brightseam.chart.ChartPoint;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.Moment;
-import brightseam.procedure.Vocabulary;
+import brightseam.kernel.SupplyId;
+import brightseam.procedure.Procedure;
 import brightseam.procedure.Vocabulary.Unit;
+import brightseam.procedure.Vocabulary;
 import brightseam.traveller.Stories;
 import brightseam.traveller.TravellerEvent;
 import brightseam.words.Wording;
 import brightseam.words.shell.SharedWords;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.LongStream;
 
 /** Tells stories as documents, with a made-up chain. */
 public final class Told {
@@ -24,7 +29,23 @@ public final class Told {
         return of(events, SharedWords.wording());
     }
 
+    /** The document of {@code events} of a lot that was welded in a session. */
+    public static TravellerDocument inTheChamber(List<TravellerEvent> events) {
+        return of(events, SharedWords.wording(), Stories.welded());
+    }
+
     static TravellerDocument of(List<TravellerEvent> events, Wording wording) {
+        return of(events, wording, Stories.procedure());
+    }
+
+    /** A reading every second, with a peak in the sixth and seconds ten to twelve missing. */
+    private static List<ChartPoint> readings(SupplyId meter, long fromMillis, long toMillis) {
+        return LongStream.rangeClosed(0, (toMillis - fromMillis) / 1000).filter(second -> second < 10 || second > 12)
+                .mapToObj(second -> ChartPoint.good(fromMillis + 1000 * second, second == 6 ? 48 : 14 + second % 3))
+                .toList();
+    }
+
+    private static TravellerDocument of(List<TravellerEvent> events, Wording wording, Procedure procedure) {
         List<RecordedLine> lines = new ArrayList<>();
         for (TravellerEvent event : events) {
             lines.add(new RecordedLine(lines.size() + 1, "%064x".formatted(lines.size() + 1), event));
@@ -37,7 +58,7 @@ public final class Told {
                         Instant.parse("2031-01-15T08:00:00Z"), Optional.empty())),
                 Optional.of(new Approval(new Who(new BadgeId("P-0003"), "Ada Roem"),
                         new Moment(Instant.parse("2031-02-01T10:00:00Z"), 500))),
-                vocabulary, wording);
-        return TravellerDocument.of(lines, Stories.procedure(), lookups, Optional.empty());
+                vocabulary, wording, Map.of("G-0701", LocalDate.parse("2031-09-30")), Told::readings);
+        return TravellerDocument.of(lines, procedure, lookups, Optional.empty());
     }
 }

@@ -30,7 +30,7 @@ final class EntryCsv {
     }
 
     /** Quoted where it has to be; a leading sign that a spreadsheet would take for a formula gets a quote before it. */
-    private static String cell(String text) {
+    static String cell(String text) {
         String safe = !text.isEmpty() && "=+-@\t".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
         return safe.matches("[^\",\r\n]*") ? safe : "\"" + safe.replace("\"", "\"\"") + "\"";
     }

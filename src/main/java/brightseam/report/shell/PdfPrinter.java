@@ -1,5 +1,6 @@
 package brightseam.report.shell;
 
+import brightseam.chart.SeriesChart;
 import com.openhtmltopdf.extend.FSObjectDrawer;
 import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
@@ -8,6 +9,7 @@ import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -23,7 +25,7 @@ final class PdfPrinter {
 
     private PdfPrinter() {}
 
-    static byte[] print(Document document) {
+    static byte[] print(Document document, List<SeriesChart> charts) {
         try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             new PdfRendererBuilder()
                     .useFont(() -> PDDocument.class.getResourceAsStream(FONT), "Liberation Sans")
@@ -32,7 +34,7 @@ final class PdfPrinter {
                             ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
                     .useExternalResourceAccessControl((uri, type) -> false,
                             ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
-                    .useObjectDrawerFactory(new Drawers())
+                    .useObjectDrawerFactory(new Drawers(charts))
                     .withProducer("Brightseam")
                     .withW3cDocument(document, null)
                     .toStream(out)
@@ -43,16 +45,20 @@ final class PdfPrinter {
         }
     }
 
-    private static final class Drawers implements FSObjectDrawerFactory {
+    private record Drawers(List<SeriesChart> charts) implements FSObjectDrawerFactory {
         @Override
         public FSObjectDrawer createDrawer(Element element) {
-            return isReplacedObject(element) ? new DataMatrixDrawer() : null;
+            return switch (element.getAttribute("type")) {
+                case DataMatrixDrawer.TYPE -> new DataMatrixDrawer();
+                case ChartDrawer.TYPE -> new ChartDrawer(charts);
+                default -> null;
+            };
         }
 
         @Override
         public boolean isReplacedObject(Element element) {
-            return element.getNodeName().equals("object")
-                    && element.getAttribute("type").equals(DataMatrixDrawer.TYPE);
+            return element.getNodeName().equals("object") && (element.getAttribute("type").equals(ChartDrawer.TYPE)
+                    || element.getAttribute("type").equals(DataMatrixDrawer.TYPE));
         }
     }
 }

@@ -30,7 +30,7 @@ final class RecordPaper {
     }
 
     byte[] print(Moment now, String printedBy) {
-        return PdfPrinter.print(layOut(now, printedBy).document());
+        return PdfPrinter.print(layOut(now, printedBy).document(), sheet.charts());
     }
 
     /** The whole document; running parts come first, so that the first page has them too. */
@@ -40,6 +40,7 @@ final class RecordPaper {
         head(body);
         identity(body);
         new StepPaper(sheet, zone).write(told.steps());
+        new ChamberPaper(sheet, zone).write(told.chamber());
         new TroublePaper(sheet, zone).write(told);
         new ProofPaper(sheet).write(told);
         sheet.add(body, "p", "notice", safetyNotice);

@@ -17,13 +17,16 @@ import brightseam.procedure.shell.ProcedureLibrary;
 import brightseam.report.Approval;
 import brightseam.report.HeatDetails;
 import brightseam.report.Lookups;
+import brightseam.report.OxygenReadings;
 import brightseam.report.RecordedLine;
 import brightseam.report.TravellerDocument;
 import brightseam.report.Who;
+import brightseam.supply.shell.Supplies;
 import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.RecordedEvent;
 import brightseam.traveller.shell.Travellers;
 import brightseam.words.Wording;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -41,16 +44,20 @@ public class Records {
     private final People people;
     private final Heats heats;
     private final Wording wording;
+    private final Supplies supplies;
+    private final OxygenReadings readings;
     private final ShopClock clock;
 
     Records(Travellers travellers, ProcedureLibrary procedures, Vocabulary vocabulary, People people, Heats heats,
-            Wording wording, ShopClock clock) {
+            Wording wording, Supplies supplies, StoredReadings readings, ShopClock clock) {
         this.travellers = travellers;
         this.procedures = procedures;
         this.vocabulary = vocabulary;
         this.people = people;
         this.heats = heats;
         this.wording = wording;
+        this.supplies = supplies;
+        this.readings = readings;
         this.clock = clock;
     }
 
@@ -70,6 +77,16 @@ public class Records {
         return travellers.find(id).map(card -> EntryCsv.write(travellers.record(id)));
     }
 
+    /** The joints of the record as CSV, a line for each run with its evidence and its last verdict. */
+    public Optional<String> jointsCsv(TravellerId id) {
+        return document(id).map(JointCsv::write);
+    }
+
+    private Map<String, LocalDate> lastDays() {
+        return supplies.all().stream().filter(supply -> supply.lastDay().isPresent())
+                .collect(Collectors.toMap(supply -> supply.id().value(), supply -> supply.lastDay().orElseThrow()));
+    }
+
     private TravellerDocument document(Card card, List<RecordedEvent> record) {
         ProcedureRef ref = card.procedure().ref();
         Map<BadgeId, String> names = people.all().stream().collect(Collectors.toMap(Person::badge, Person::name));
@@ -79,7 +96,7 @@ public class Records {
                         names.getOrDefault(approved.origin().by(), approved.origin().by().value())),
                         approved.origin().at()));
         Lookups lookups = new Lookups(names, heats.find(card.traveller().heat()).map(found -> details(found.state())),
-                approval, vocabulary, wording);
+                approval, vocabulary, wording, lastDays(), readings);
         List<RecordedLine> lines = record.stream()
                 .map(told -> new RecordedLine(told.entry().version(), told.entry().hash(), told.event())).toList();
         return TravellerDocument.of(lines, card.procedure(), lookups, flaw(record));

@@ -1,9 +1,11 @@
 package brightseam.report.shell;
 
+import brightseam.chart.SeriesChart;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +26,7 @@ final class Sheet {
 
     private final Document document;
     private final Element body;
+    private final List<SeriesChart> charts = new ArrayList<>();
 
     Sheet(String title) {
         try {
@@ -64,6 +67,20 @@ final class Sheet {
 
     void write(Element parent, String text) {
         parent.appendChild(document.createTextNode(text.replaceAll(UNPRINTABLE, "\u25a1")));
+    }
+
+    /** A chart, with its sentence for whoever cannot see it. */
+    void chart(Element parent, SeriesChart chart) {
+        Element drawn = add(parent, "object", "chart");
+        drawn.setAttribute("type", ChartDrawer.TYPE);
+        drawn.setAttribute(ChartDrawer.NUMBER, String.valueOf(charts.size()));
+        charts.add(chart);
+        add(parent, "p", "chart-words", chart.words());
+    }
+
+    /** The charts by their numbers. */
+    List<SeriesChart> charts() {
+        return List.copyOf(charts);
     }
 
     /** A row of a table of two columns. */

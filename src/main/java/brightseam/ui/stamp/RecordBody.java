@@ -33,6 +33,7 @@ final class RecordBody extends Div {
         this.zone = zone;
         addClassName("record");
         add(Forms.panel("Identity", identity(told)), Forms.panel("Steps in order", steps(told.steps())),
+                Forms.panel("In the chamber", new ChamberReading(told.chamber(), zone)),
                 Forms.panel("Nonconformances and dispositions", findings(told.findings())),
                 Forms.panel("Rework, touches, pieces set apart", incidents(told)),
                 Forms.panel("Clean window", window(told.window())),

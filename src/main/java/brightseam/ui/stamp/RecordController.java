@@ -46,6 +46,12 @@ class RecordController {
                 label -> records.csv(label).map(text -> text.getBytes(StandardCharsets.UTF_8)));
     }
 
+    @GetMapping("/stamp/{id}/joints.csv")
+    ResponseEntity<byte[]> joints(@PathVariable String id, HttpServletRequest request) {
+        return answer(request, id, "joints.csv", new MediaType("text", "csv", StandardCharsets.UTF_8), false,
+                label -> records.jointsCsv(label).map(text -> text.getBytes(StandardCharsets.UTF_8)));
+    }
+
     private static ResponseEntity<byte[]> answer(HttpServletRequest request, String id, String name, MediaType type,
             boolean shown, Function<TravellerId, Optional<byte[]>> content) {
         if (!request.isUserInRole("INSPECTOR") && !request.isUserInRole("LEAD")) {

@@ -24,6 +24,13 @@ final class RecordLinks {
         return link;
     }
 
+    /** Saves the joints as CSV. */
+    static Anchor joints(TravellerId id) {
+        Anchor link = plain("stamp/" + id + "/joints.csv", "Joints (CSV)");
+        link.getElement().setAttribute("download", id + "-joints.csv");
+        return link;
+    }
+
     /** Followed by the browser, not by the router of the views. */
     private static Anchor plain(String path, String words) {
         Anchor link = new Anchor(path, words);

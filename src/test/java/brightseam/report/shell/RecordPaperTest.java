@@ -16,6 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -52,6 +54,73 @@ class RecordPaperTest {
                 .contains("Ida Quell · stamp Q-03", "inspected and accepted as inspector", "badge and PIN")
                 .contains("SUPERSEDED", "Disposition: rework, back to step 30 degrease", "Touched: bare thumb.")
                 .contains("put in bin", "is a clean bin", "every hash was derived anew");
+    }
+
+    @Test
+    void the_print_shows_the_chamber_with_locks_gear_joints_evidence_charts_and_verdicts() throws IOException {
+        byte[] pdf = print(Told.inTheChamber(Stories.inTheChamber()));
+        Files.write(Files.createDirectories(Path.of("target/prints")).resolve("chamber.pdf"), pdf);
+        assertThat(text(pdf))
+                .contains("In the chamber", "Session CS-0012: passed in")
+                .contains("Lock pass 1, in, session CS-0012 at S-LOCK-1")
+                .contains("oxygen meter G-0701 SN 4471 calibrated until 30 Sep 2031", "argon cylinder A-0031 AR 90-117")
+                .contains("Joint K-07.J03, run 1", "highest 18.5 ppm, mean over time 12.1 ppm, limit 30.0 ppm")
+                .contains("ABOVE IT for 4.0 s (6.0 to 10.0 s, 48.0 ppm after the arc began)")
+                .contains("SHA-256 of the readings abababababababab…", "gap in the readings, longest")
+                .contains("Accepted: colour light straw", "REJECTED: colour dark blue; undercut 0.2 mm",
+                        "photographs: J03 root (cdcdcdcdcdcdcdcd…)")
+                .contains("oxygen over its limit at a joint", "joint rejected");
+        assertThat(text(print(Told.of(Stories.closed())))).doesNotContain("In the chamber");
+    }
+
+    @Test
+    void a_chart_is_drawn_on_the_page_in_black_and_white() throws IOException {
+        try (PDDocument document = Loader.loadPDF(print(Told.inTheChamber(Stories.inTheChamber())))) {
+            int charts = 0;
+            for (int page = 0; page < document.getNumberOfPages(); page++) {
+                BufferedImage seen = new PDFRenderer(document).renderImageWithDPI(page, 100, ImageType.RGB);
+                ImageIO.write(seen, "png", Path.of("target/prints/chamber-" + page + ".png").toFile());
+                charts += longestLine(seen) > seen.getWidth() * 0.5 ? 1 : 0;
+                assertThat(isGrey(seen)).as("page " + page).isTrue();
+            }
+            assertThat(charts).as("pages on which a limit runs across").isPositive();
+        }
+    }
+
+    private static int longestLine(BufferedImage image) {
+        int longest = 0;
+        for (int y = image.getHeight() / 8; y < image.getHeight() * 7 / 8; y++) {
+            int run = 0;
+            for (int x = 0; x < image.getWidth(); x++) {
+                run = (image.getRGB(x, y) & 0xff) < 128 ? run + 1 : 0;
+                longest = Math.max(longest, run);
+            }
+        }
+        return longest;
+    }
+
+    private static boolean isGrey(BufferedImage image) {
+        for (int y = 0; y < image.getHeight(); y += 3) {
+            for (int x = 0; x < image.getWidth(); x += 3) {
+                int rgb = image.getRGB(x, y);
+                int red = rgb >> 16 & 0xff;
+                if (Math.abs(red - (rgb >> 8 & 0xff)) > 4 || Math.abs(red - (rgb & 0xff)) > 4) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    @Test
+    void joints_go_out_as_lines_that_a_spreadsheet_takes() {
+        List<String> lines = JointCsv.write(Told.inTheChamber(Stories.inTheChamber())).lines().toList();
+        assertThat(lines).hasSize(5);
+        int columns = lines.getFirst().split(",").length;
+        assertThat(lines.get(1)).startsWith("T-1042,K-07.J03,1,CS-0012,S-CHAMBER-1,1 2,1,P-0001,ERTi-2,purged,2031-")
+                .contains(",G-0701,30.0,18.5,12.1,0.0,0,0,yes,no,", ",accepted,light straw,");
+        assertThat(lines.get(2).split(",", -1)).hasSize(columns);
+        assertThat(lines.get(3)).contains(",rejected,dark blue,\"Workshop specification HDF-W-3, revision 2\",");
     }
 
     @Test
