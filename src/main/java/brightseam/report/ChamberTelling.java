@@ -1,6 +1,7 @@
 package brightseam.report;
 
 import brightseam.chart.ChartPoint;
+import brightseam.kernel.JointId;
 import brightseam.people.Role;
 import brightseam.procedure.Procedure;
 import brightseam.report.JointTaken.Judged;
@@ -17,7 +18,9 @@ import brightseam.traveller.TravellerEvent.LockPassed;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Tells what happened in chamber sessions. */
 final class ChamberTelling {
@@ -54,15 +57,19 @@ final class ChamberTelling {
         JointFact fact = e.joint();
         pending.removeIf(arc -> arc.arc().joint().equals(fact.joint()) && arc.arc().run() == fact.run());
         contacts.addAll(fact.contacts());
-        joints.add(new JointTaken(fact, e.pass(), lot.id(), Joined.pieces(lot, fact.parts()),
-                lookups.who(fact.welder()), List.of(), readings(fact)));
+        Optional<JointTaken> known = joints.stream().filter(joint -> isOf(joint, fact.joint(), fact.run())).findFirst();
+        joints.removeAll(known.stream().toList());
+        joints.add(new JointTaken(Stream.concat(known.stream().flatMap(joint -> joint.stretches().stream()),
+                        Stream.of(fact)).toList(), e.pass(), known.map(JointTaken::lot).orElse(lot.id()),
+                known.map(JointTaken::pieces).orElseGet(() -> Joined.pieces(lot, fact.parts())),
+                lookups.who(fact.welder()), known.map(JointTaken::verdicts).orElse(List.of()), readings(fact)));
     }
 
     void judged(JointJudged e) {
         Mark mark = marks.of(e.signature(), e.origin(), "joint " + e.verdict().joint() + ", run " + e.verdict().run()
                 + ", at step " + StepPage.label(procedure.step(e.step())), List.of(Role.INSPECTOR));
-        joints.replaceAll(joint -> joint.fact().joint().equals(e.verdict().joint())
-                && joint.fact().run() == e.verdict().run() ? with(joint, new Judged(e.verdict(), mark)) : joint);
+        joints.replaceAll(joint -> isOf(joint, e.verdict().joint(), e.verdict().run())
+                ? with(joint, new Judged(e.verdict(), mark)) : joint);
     }
 
     /** A joint goes with its pieces. */
@@ -80,10 +87,14 @@ final class ChamberTelling {
                 fact.hotUntil().elapsedMillis());
     }
 
+    private static boolean isOf(JointTaken taken, JointId joint, int run) {
+        return taken.fact().joint().equals(joint) && taken.fact().run() == run;
+    }
+
     private static JointTaken with(JointTaken joint, Judged more) {
         List<Judged> verdicts = new ArrayList<>(joint.verdicts());
         verdicts.add(more);
-        return new JointTaken(joint.fact(), joint.pass(), joint.lot(), joint.pieces(), joint.welder(), verdicts,
+        return new JointTaken(joint.stretches(), joint.pass(), joint.lot(), joint.pieces(), joint.welder(), verdicts,
                 joint.readings());
     }
 }

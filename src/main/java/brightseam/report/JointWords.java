@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What a joint, its evidence and its verdicts are called, on screen and on paper alike. */
 public final class JointWords {
@@ -47,13 +48,19 @@ public final class JointWords {
                         + " of the weld step" : "") + (fact.simulated() ? ". SIMULATED READINGS" : "") + ".";
     }
 
-    /** What the series proves. */
-    public static String evidence(JointFact fact) {
+    /** What the series proves, stretch by stretch. */
+    public static List<String> evidence(JointTaken joint) {
+        return IntStream.range(0, joint.stretches().size())
+                .mapToObj(number -> "Oxygen " + joint.stretch(number) + evidence(joint.stretches().get(number)))
+                .toList();
+    }
+
+    private static String evidence(JointFact fact) {
         String above = fact.exceedsLimit() ? "ABOVE IT for " + plain(fact.secondsAbove()) + " s"
                 + spans(fact.excursions(), fact.startedAt()) : "never above it";
         String proven = fact.proven() ? "proven over the whole time"
                 : "NOT PROVEN over the whole time" + spans(fact.gaps(), fact.startedAt());
-        return "Oxygen while hot, meter " + fact.oxygenMeter() + ": highest " + plain(fact.oxygenPpmHighest())
+        return ", meter " + fact.oxygenMeter() + ": highest " + plain(fact.oxygenPpmHighest())
                 + " ppm, mean over time " + plain(fact.oxygenPpmMean()) + " ppm, limit " + plain(fact.oxygenPpmLimit())
                 + " ppm, " + above + "; " + proven + (fact.proven() && !fact.gaps().isEmpty()
                         ? ", shorter gaps" + spans(fact.gaps(), fact.startedAt()) : "")

@@ -1,5 +1,6 @@
 package brightseam.report;
 
+import brightseam.traveller.Handling;
 import brightseam.words.Words;
 
 /** A stretch of the clean window in words. */
@@ -9,7 +10,9 @@ public final class WindowWords {
 
     /** How and in which bin the pieces were kept. */
     public static String kept(WindowSpan span) {
-        return (span.opens() ? "window opened, " : "") + Phrases.handling(span.handling())
+        boolean inside = span.bin().isEmpty() && span.handling() != Handling.OPEN;
+        return (span.opens() ? "window opened, " : "") + (inside ? "in the chamber, reckoned as " : "")
+                + Phrases.handling(span.handling())
                 + span.bin().map(bin -> " (" + bin + ")").orElse("");
     }
 

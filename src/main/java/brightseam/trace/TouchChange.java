@@ -13,7 +13,7 @@ public sealed interface TouchChange {
     /** Somebody handled the pieces: begins contact, or makes it last until then where it began at the same step. */
     record Handled(Touch touch) implements TouchChange {}
 
-    /** Contact at a joint is over: ends what began there, or tells of what nobody saw begin. */
+    /** Contact at a joint lasted until then at least: of what began there, or of what nobody saw begin. */
     record WasAtJoint(Touch touch) implements TouchChange {}
 
     /** The pieces left the bin that they were in. */

@@ -61,7 +61,7 @@ public final class TouchLog {
     private void atJoint(Touch was) {
         for (int i = 0; i < touches.size(); i++) {
             Touch known = touches.get(i);
-            if (known.isLike(was) && known.until().isEmpty()) {
+            if (known.isLike(was) && (known.until().isEmpty() || known.from().equals(was.from()))) {
                 touches.set(i, known.lasting(was.until().orElseThrow()));
                 return;
             }

@@ -27,11 +27,14 @@ class ChamberPartTest {
         assertThat(PART.joints()).extracting(joint -> JointWords.heading(joint) + " " + joint.pieces())
                 .containsExactly("Joint K-07.J03, run 1 [1, 2]", "Joint K-07.J04, run 1 [3]",
                         "Joint K-07.J05, run 1 [4]", "Joint K-07.J05, run 2 [4]");
-        assertThat(JointWords.evidence(PART.joints().getFirst().fact())).isEqualTo("Oxygen while hot, meter G-0701:"
+        assertThat(JointWords.evidence(PART.joints().getFirst())).containsExactly("Oxygen during the arc, meter G-0701:"
+                + " highest 21.5 ppm, mean over time 16.0 ppm, limit 30.0 ppm, never above it; proven over the whole"
+                + " time. SHA-256 of the readings abababababababab…", "Oxygen while it cooled, meter G-0701:"
                 + " highest 18.5 ppm, mean over time 12.1 ppm, limit 30.0 ppm, never above it; proven over the whole"
                 + " time. SHA-256 of the readings abababababababab…");
-        assertThat(JointWords.evidence(PART.joints().get(1).fact())).contains("ABOVE IT for 4.0 s (6.0 to 10.0 s,"
-                + " 48.0 ppm after the arc began)");
+        assertThat(JointWords.evidence(PART.joints().get(1)).getFirst()).startsWith("Oxygen while hot, meter")
+                .contains("ABOVE IT for 4.0 s (6.0 to 10.0 s, 48.0 ppm after the arc began)");
+        assertThat(PART.joints()).extracting(JointTaken::isInOrder).containsExactly(true, false, true, true);
         assertThat(JointWords.made(PART.joints().getFirst(), ZoneOffset.UTC)).contains("Of this lot pieces 1, 2; with"
                 + " T-1050 piece 1.", "by Nils Oker (P-0001), filler ERTi-2, back side purged. Arc ", " for 20.0 s");
         assertThat(PART.pending()).isEmpty();
@@ -72,5 +75,11 @@ class ChamberPartTest {
         assertThat(Told.inTheChamber(record.subList(0, first)).chamber().pending()).singleElement()
                 .satisfies(pending -> assertThat(pending.arc().joint().number()).isEqualTo("J03"));
         assertThat(Told.of(Stories.closed()).chamber().isEmpty()).isTrue();
+    }
+
+    @Test
+    void the_clean_window_says_that_it_ran_on_in_the_chamber_as_in_the_bag() {
+        assertThat(Told.inTheChamber(Stories.inTheChamber()).window()).extracting(WindowWords::kept)
+                .contains("in the chamber, reckoned as in a sealed bag");
     }
 }

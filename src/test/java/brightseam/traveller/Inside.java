@@ -61,6 +61,16 @@ final class Inside {
         return note(ask, joint, run, "0.0", List.of(), List.of(), true, pieces);
     }
 
+    /** What is known once the arc has stopped, before the joint has cooled. */
+    static NoteJoint toTheEndOfTheArc(Commands ask, String joint, int run, Integer... pieces) {
+        JointFact whole = good(ask, joint, run, pieces).joint();
+        return new NoteJoint(ask.by(Commands.FABRICATOR), new JointFact(whole.joint(), whole.session(),
+                whole.chamber(), whole.run(), whole.startedAt(), whole.stoppedAt(), whole.stoppedAt(), whole.parts(),
+                whole.filler(), whole.welder(), whole.backSide(), whole.oxygenMeter(), whole.oxygenPpmLimit(),
+                ppm("21.5"), ppm("16.0"), whole.secondsAbove(), List.of(), List.of(), true, PROVEN, contacts(),
+                false));
+    }
+
     /** Too much oxygen from the sixth second of the arc to the tenth. */
     static NoteJoint exceeded(Commands ask, String joint, int run, Integer... pieces) {
         return note(ask, joint, run, "4.0", List.of(span(ask, 6, 10, Optional.of(ppm("48.0")))), List.of(), true,

@@ -121,7 +121,9 @@ public final class Stories {
      */
     public static List<TravellerEvent> inTheChamber() {
         Shop shop = Shop.withLot(TestProcedures.welded()).goesOnTo("weld").does(Inside::lockPass);
-        joint(shop, "J03", 1, 1, 2);
+        shop.does(ask -> Inside.arc(ask, "J03", 1, 1, 2)).passes(Duration.ofSeconds(20))
+                .does(ask -> Inside.toTheEndOfTheArc(ask, "J03", 1, 1, 2))
+                .does(ask -> Inside.good(ask, "J03", 1, 1, 2));
         shop.does(ask -> Inside.arc(ask, "J04", 1, 3)).passes(Duration.ofSeconds(20))
                 .does(ask -> Inside.exceeded(ask, "J04", 1, 3))
                 .does(ask -> ask.decide(1, Disposition.USE_AS_IS, Commands.INSPECTOR));

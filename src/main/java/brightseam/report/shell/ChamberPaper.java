@@ -52,8 +52,8 @@ final class ChamberPaper {
         Element block = sheet.add(sheet.body(), "div", "joint");
         sheet.add(block, "h3", "", JointWords.heading(joint));
         sheet.add(block, "p", "", JointWords.made(joint, zone));
-        boolean fine = !joint.fact().exceedsLimit() && joint.fact().proven();
-        sheet.add(block, "p", fine ? "said" : "said out", JointWords.evidence(joint.fact()));
+        JointWords.evidence(joint).forEach(words ->
+                sheet.add(block, "p", joint.isInOrder() ? "said" : "said out", words));
         sheet.chart(block, joint.chart(zone));
         if (joint.verdicts().isEmpty()) {
             sheet.add(block, "p", "unsigned", "Not judged.");

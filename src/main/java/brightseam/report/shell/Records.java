@@ -77,7 +77,7 @@ public class Records {
         return travellers.find(id).map(card -> EntryCsv.write(travellers.record(id)));
     }
 
-    /** The joints of the record as CSV, a line for each run with its evidence and its last verdict. */
+    /** The joints of the record as CSV, a line for each stretch of each run, with the last verdict. */
     public Optional<String> jointsCsv(TravellerId id) {
         return document(id).map(JointCsv::write);
     }

@@ -125,10 +125,11 @@ final class ContactRows {
     private void atJoint(Touch was, long position, int number) {
         int known = jdbc.sql(LASTS + """
                 and step_id = ? and pass = ? and kind = ? and label = ? and lot = ? and joint = ?
-                    and until_millis is null
+                    and (until_millis is null or from_millis = ?)
                 """).params(was.until().orElseThrow().toEpochMilli(), was.traveller().value(),
                 was.step().map(StepId::value).orElse(""), was.pass(), was.thing().kind().name(), was.thing().label(),
-                was.thing().lot(), was.joint().map(JointId::toString).orElse("")).update();
+                was.thing().lot(), was.joint().map(JointId::toString).orElse(""),
+                was.from().toEpochMilli()).update();
         if (known == 0) {
             insert(was, position, number);
         }

@@ -53,7 +53,7 @@ final class ProcedurePage extends Div {
 
     private ListItem step(Step step) {
         DescriptionList facts = new DescriptionList();
-        fact(facts, "Where", Wording.words(step.station()));
+        fact(facts, "Where", Wording.words(step.station()) + (step.inSession() ? ", in a chamber session" : ""));
         fact(facts, "Passed by", Wording.words(step.signedBy().name()) + (step.isInspectionPoint() ? "'s stamp" : ""));
         fact(facts, "Cautions", step.cautions().stream().map(key -> vocabulary.cautions().get(key).title())
                 .collect(Collectors.joining("; ")));

@@ -41,12 +41,13 @@ final class ChamberReading extends Div {
     }
 
     private static Div joint(JointTaken joint, ZoneId zone) {
-        Paragraph evidence = new Paragraph(JointWords.evidence(joint.fact()));
-        if (joint.fact().exceedsLimit() || !joint.fact().proven()) {
-            evidence.addClassName("record-out");
-        }
-        Div shown = new Div(new H3(JointWords.heading(joint)), new Paragraph(JointWords.made(joint, zone)), evidence,
-                new Chart(Drawn.of(joint.chart(zone))));
+        Div shown = new Div(new H3(JointWords.heading(joint)), new Paragraph(JointWords.made(joint, zone)));
+        JointWords.evidence(joint).forEach(words -> {
+            Paragraph evidence = new Paragraph(words);
+            evidence.setClassName("record-out", !joint.isInOrder());
+            shown.add(evidence);
+        });
+        shown.add(new Chart(Drawn.of(joint.chart(zone))));
         shown.addClassName("record-finding");
         if (joint.verdicts().isEmpty()) {
             shown.add(new Paragraph("Not judged."));

@@ -64,7 +64,8 @@ class RecordPaperTest {
                 .contains("In the chamber", "Session CS-0012: passed in")
                 .contains("Lock pass 1, in, session CS-0012 at S-LOCK-1")
                 .contains("oxygen meter G-0701 SN 4471 calibrated until 30 Sep 2031", "argon cylinder A-0031 AR 90-117")
-                .contains("Joint K-07.J03, run 1", "highest 18.5 ppm, mean over time 12.1 ppm, limit 30.0 ppm")
+                .contains("Joint K-07.J03, run 1", "Oxygen during the arc, meter G-0701: highest 21.5 ppm",
+                        "while it cooled, meter G-0701: highest 18.5 ppm, mean over time 12.1 ppm, limit 30.0 ppm")
                 .contains("ABOVE IT for 4.0 s (6.0 to 10.0 s, 48.0 ppm after the arc began)")
                 .contains("SHA-256 of the readings abababababababab…", "gap in the readings, longest")
                 .contains("Accepted: colour light straw", "REJECTED: colour dark blue; undercut 0.2 mm",
@@ -115,12 +116,12 @@ class RecordPaperTest {
     @Test
     void joints_go_out_as_lines_that_a_spreadsheet_takes() {
         List<String> lines = JointCsv.write(Told.inTheChamber(Stories.inTheChamber())).lines().toList();
-        assertThat(lines).hasSize(5);
+        assertThat(lines).hasSize(6);
         int columns = lines.getFirst().split(",").length;
-        assertThat(lines.get(1)).startsWith("T-1042,K-07.J03,1,CS-0012,S-CHAMBER-1,1 2,1,P-0001,ERTi-2,purged,2031-")
-                .contains(",G-0701,30.0,18.5,12.1,0.0,0,0,yes,no,", ",accepted,light straw,");
-        assertThat(lines.get(2).split(",", -1)).hasSize(columns);
-        assertThat(lines.get(3)).contains(",rejected,dark blue,\"Workshop specification HDF-W-3, revision 2\",");
+        assertThat(lines.get(1)).startsWith("T-1042,K-07.J03,1,during the arc,CS-0012,S-CHAMBER-1,1 2,1,P-0001,ERTi-2,")
+                .contains(",G-0701,30.0,21.5,16.0,0.0,0,0,yes,no,", ",accepted,light straw,");
+        assertThat(lines.get(3).split(",", -1)).hasSize(columns);
+        assertThat(lines.get(4)).contains(",rejected,dark blue,\"Workshop specification HDF-W-3, revision 2\",");
     }
 
     @Test
