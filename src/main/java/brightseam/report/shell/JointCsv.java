@@ -17,8 +17,9 @@ import java.util.stream.Stream;
 final class JointCsv {
 
     private static final String HEAD = "traveller,joint,run,stretch,session,chamber,pieces,pass,welder,filler,"
-            + "back_side,arc_began,arc_stopped,hot_until,oxygen_meter,oxygen_limit_ppm,oxygen_highest_ppm,oxygen_mean_ppm,"
-            + "seconds_above,excursions,gaps,proven,simulated,series_sha256,verdict,colour,acceptance,photographs";
+            + "back_side,arc_began,arc_stopped,hot_until,oxygen_meter,oxygen_limit_ppm,oxygen_highest_ppm,"
+            + "oxygen_mean_ppm,seconds_above,excursions,gaps,proven,simulated,series_sha256,verdict,colour,"
+            + "acceptance,photographs";
 
     private JointCsv() {}
 
