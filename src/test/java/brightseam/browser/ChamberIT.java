@@ -153,11 +153,14 @@ class ChamberIT {
         assertThat(rhea.page().locator("button", new Page.LocatorOptions().setHasText("outer door"))).hasCount(0);
         rhea.press("Inner door is shut").hears("Inner door shut");
         pass(Duration.ofMinutes(10));
+        sees(rhea, "Both doors shut");
         rhea.press("Back to the session").shows("Fit to weld");
     }
 
     private static void joint(ShopTablet rhea) {
-        rhea.press("J01").shows("Joint J01").look("joint-asks").press("Back side is vented").press("Arm with PIN");
+        rhea.press("J01").shows("Joint J01").look("joint-asks").press("Back side is vented");
+        sees(rhea, "seen: vent open");
+        rhea.press("Arm with PIN");
         sees(rhea, "Arc and hot work");
         rhea.look("joint-cautions").press("I have checked each").enter(RHEA.pin());
         assertThat(rhea.page().locator("button.arc")).isEnabled();

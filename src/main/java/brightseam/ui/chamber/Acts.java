@@ -5,24 +5,41 @@ import brightseam.ui.parts.Texts;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Paragraph;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Draws what can be done; what cannot be done now stands there dashed, and says why. */
 final class Acts {
 
     private final List<Component> drawn = new ArrayList<>();
     private final List<Paragraph> reasons = new ArrayList<>();
+    private final Map<Object, Action> buttons = new HashMap<>();
 
-    Acts(ChamberCard card, Hands hands) {
+    /**
+     * Draws the actions of {@code card}.
+     *
+     * @param before what was drawn before; its buttons stay where they mean the same, so that no touch is lost
+     */
+    Acts(ChamberCard card, Hands hands, Optional<Acts> before) {
         card.acts().forEach(act -> {
-            drawn.add(button(act, hands));
+            drawn.add(kept(act.still(), before, () -> button(act, hands)));
             act.held().ifPresent(why -> {
                 Paragraph reason = Texts.words("held", why);
                 drawn.add(reason);
                 reasons.add(reason);
             });
         });
-        card.ways().forEach(way -> drawn.add(Action.other(way.words(), pressed -> hands.goes(way.path()))));
+        card.ways().forEach(way -> drawn.add(kept(way, before,
+                () -> Action.other(way.words(), pressed -> hands.goes(way.path())))));
+    }
+
+    private Action kept(Object meaning, Optional<Acts> before, Supplier<Action> made) {
+        Action button = before.map(old -> old.buttons.get(meaning)).orElseGet(made);
+        buttons.put(meaning, button);
+        return button;
     }
 
     Component[] drawn() {

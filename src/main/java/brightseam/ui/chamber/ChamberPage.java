@@ -1,15 +1,15 @@
 package brightseam.ui.chamber;
 
 import brightseam.kernel.LabelEntry;
-import brightseam.people.Role;
 import brightseam.people.Person;
+import brightseam.people.Role;
 import brightseam.people.Signer;
 import brightseam.people.shell.SignIn;
 import brightseam.people.shell.SignedInPerson;
+import brightseam.scan.Expected;
 import brightseam.scan.LabelKind;
 import brightseam.scan.OwnLabel;
 import brightseam.scan.ScanReading;
-import brightseam.scan.Expected;
 import brightseam.traveller.shell.Actor;
 import brightseam.ui.desk.Pulse;
 import brightseam.ui.entry.Frames;
@@ -24,7 +24,9 @@ import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
 import java.time.Duration;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A screen of the chamber: the strip, one card, the page's ear for scans. Looks again every second, and whenever
@@ -123,13 +125,12 @@ abstract class ChamberPage extends Composite<ScreenFrame> implements Hands {
 
     @Override
     public final void touches(Act act) {
-        if (!isStillOffered(act)) {
-            asked = Optional.empty();
+        asked = stillOffered(act).map(Asked::of);
+        if (asked.isEmpty()) {
             refresh();
             tell(MOVED_ON);
             return;
         }
-        asked = Optional.of(Asked.of(act));
         goOn();
     }
 
@@ -144,20 +145,21 @@ abstract class ChamberPage extends Composite<ScreenFrame> implements Hands {
     }
 
     private void finish(Asked done, Optional<Signer> signer) {
-        Verdict verdict = isStillOffered(done.act()) ? does(done, signer) : MOVED_ON;
+        Verdict verdict = stillOffered(done.act()).isPresent() ? does(done, signer) : MOVED_ON;
         asked = Optional.empty();
         refresh();
         tell(verdict);
     }
 
-    private boolean isStillOffered(Act act) {
-        return look().filter(now -> offered(now.card()).anyMatch(one -> one.kind() == act.kind()
-                && one.subject().equals(act.subject()) && one.held().isEmpty())).isPresent();
+    /** The action as the card offers it now; empty where it does not any more. */
+    private Optional<Act> stillOffered(Act act) {
+        return look().flatMap(now -> offered(now.card()).filter(one -> one.kind() == act.kind()
+                && one.subject().equals(act.subject()) && one.held().isEmpty()).findFirst());
     }
 
-    private static java.util.stream.Stream<Act> offered(ChamberCard card) {
-        return java.util.stream.Stream.concat(card.acts().stream(), card.doing() instanceof Doing.CheckIn list
-                ? list.needs().stream().flatMap(need -> need.acts().stream()) : java.util.stream.Stream.empty());
+    private static Stream<Act> offered(ChamberCard card) {
+        return Stream.concat(card.acts().stream(), card.doing() instanceof Doing.CheckIn list
+                ? list.needs().stream().flatMap(need -> need.acts().stream()) : Stream.empty());
     }
 
     @Override
@@ -216,7 +218,7 @@ abstract class ChamberPage extends Composite<ScreenFrame> implements Hands {
         };
         ScanReading reading = Scans.read(scan, services.clock().now());
         Verdict verdict = reading instanceof OwnLabel label ? heard(label, entry)
-                : Verdict.refused(services.wording(), java.util.List.of(
+                : Verdict.refused(services.wording(), List.of(
                         Expected.only(LabelKind.TRAVELLER, LabelKind.BIN, LabelKind.SUPPLY).refuses(reading)
                                 .orElseThrow()));
         refresh();
@@ -231,7 +233,7 @@ abstract class ChamberPage extends Composite<ScreenFrame> implements Hands {
         if (asked.filter(now -> now.stage() == Asked.Stage.SCAN).isPresent()) {
             asked = asked.map(now -> label.kind() == LabelKind.SUPPLY ? now.with(label.id()) : now);
             return label.kind() == LabelKind.SUPPLY ? new Verdict.Silent()
-                    : Verdict.refused(services.wording(), java.util.List.of(
+                    : Verdict.refused(services.wording(), List.of(
                             Expected.only(LabelKind.SUPPLY).refuses(label).orElseThrow()));
         }
         return acts() ? scans(label, entry) : new Verdict.Refused("Only to look",

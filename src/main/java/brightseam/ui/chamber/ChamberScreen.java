@@ -42,7 +42,7 @@ final class ChamberScreen extends Div {
         card.removeAll();
         card.getElement().getClassList().remove("arc-card");
         card.getElement().setAttribute("data-doing", next.doing().getClass().getSimpleName());
-        Acts drawn = new Acts(next, hands);
+        Acts drawn = new Acts(next, hands, acts);
         acts = Optional.of(drawn);
         card.actions(drawn.drawn());
         living = faces.draw(card, next.doing());
