@@ -8,11 +8,12 @@ import brightseam.weld.BackSide;
 import brightseam.weld.MapJoint;
 import brightseam.words.Explanation;
 import brightseam.words.Wording;
-import brightseam.words.Words;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 
@@ -47,6 +48,8 @@ final class Conditions {
         }
     }
 
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
     private final Wording wording;
     private final ZoneId zone;
 
@@ -69,7 +72,7 @@ final class Conditions {
         conditions.add(line(by, About.FILLER, "Filler", plan.filler().isEmpty() ? "none: edges alone"
                 : ready.filler().map(Object::toString).orElse("scan it"),
                 plan.filler().isPresent() && ready.filler().isEmpty()));
-        conditions.add(line(by, About.WELDER, "Welder", welder(welder, view), false));
+        conditions.add(line(by, About.WELDER, "Welder", welder(welder), false));
         StripWriter strip = new StripWriter(zone);
         Gauge oxygen = strip.oxygen(view);
         conditions.add(line(by, About.OXYGEN, "Oxygen", oxygen.quantity() + ", " + oxygen.limit(), false));
@@ -115,8 +118,8 @@ final class Conditions {
         };
     }
 
-    private String welder(Person welder, SessionView view) {
+    private String welder(Person welder) {
         return welder.name() + welder.qualifiedUntil("weld").map(until -> ", qualified until "
-                + Words.clockTime(until, view.now().wall(), zone)).orElse("");
+                + DAY.format(until.atZone(zone))).orElse("");
     }
 }

@@ -46,7 +46,7 @@ final class StripWriter {
                     view.gas().limits().flatMap(limits -> limits.moisturePpmMax()), view.session().phase()));
         }
         argon.ifPresent(outlook -> gauges.add(argon(outlook, view)));
-        view.session().lockStation().ifPresent(any -> gauges.add(lock(view.session().lock(), view.session().phase())));
+        view.session().lockStation().ifPresent(any -> gauges.add(lock(view.session().lock())));
         return new Strip(view.session().id().value(), view.session().kit() + " · " + view.session().chamber(),
                 stops(view.session().phase()), gauges,
                 meters.stream().flatMap(meter -> trouble(meter, view.session().phase()).stream()).toList(),
@@ -120,14 +120,20 @@ final class StripWriter {
                 .orElseGet(() -> new Gauge("Argon left", lasts, "", "at holding flow", Gauge.State.PLAIN, ""));
     }
 
-    private static Gauge lock(Lock lock, Phase phase) {
+    private static Gauge lock(Lock lock) {
         String doors = switch (lock.doors()) {
             case BOTH_SHUT -> "both shut";
             case OUTER_OPEN -> "outer open";
             case PURGING -> "purging";
             case INNER_OPEN -> "inner open";
         };
-        return new Gauge("Lock", doors, "", lock.clean() ? "argon inside" : "air inside", Gauge.State.PLAIN, "");
+        String gas = switch (lock.doors()) {
+            case BOTH_SHUT -> lock.clean() ? "argon inside" : "air inside";
+            case OUTER_OPEN -> "air inside";
+            case PURGING -> "argon flows in";
+            case INNER_OPEN -> "open to the chamber";
+        };
+        return new Gauge("Lock", doors, "", gas, Gauge.State.PLAIN, "");
     }
 
     /** What is wrong with {@code meter}, by its name and place. */
