@@ -138,7 +138,8 @@ class ShopArcSwitch extends RunningClock {
       this.redraw();
     };
     const hear = (event) => {
-      if (!event.isTrusted || event.key === 'Escape' || event.repeat) {
+      // A printable key comes a second time from whoever listens for scanners: it is only talked about here.
+      if (event.key === 'Escape' || event.repeat || (MAY_BE.test(event.key) && !event.isTrusted)) {
         return;
       }
       event.preventDefault();

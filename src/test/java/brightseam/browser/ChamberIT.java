@@ -177,7 +177,7 @@ class ChamberIT {
         rhea.look("evidence");
         assertThat(shop.bean(Joints.class).view(new JointId(KIT, "J01")).orElseThrow().standing())
                 .isEqualTo(JointStanding.WELDED);
-        rhea.press("Joints").shows("Fit to weld");
+        rhea.press("To the joints").shows("Fit to weld");
     }
 
     private static void end(ShopTablet rhea) {

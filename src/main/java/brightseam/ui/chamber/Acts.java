@@ -33,7 +33,8 @@ final class Acts {
             });
         });
         card.ways().forEach(way -> drawn.add(kept(way, before,
-                () -> Action.other(way.words(), pressed -> hands.goes(way.path())))));
+                () -> way.main() ? Action.main(way.words(), pressed -> hands.goes(way.path()))
+                        : Action.other(way.words(), pressed -> hands.goes(way.path())))));
     }
 
     private Action kept(Object meaning, Optional<Acts> before, Supplier<Action> made) {

@@ -20,8 +20,18 @@ record ChamberCard(String over, String title, Doing doing, List<Act> acts, List<
         ways = List.copyOf(ways);
     }
 
-    /** A way to another screen. */
-    record Way(String words, String path) {}
+    /**
+     * A way to another screen.
+     *
+     * @param main whether it is what comes next
+     */
+    record Way(String words, String path, boolean main) {
+
+        /** A way beside what comes next. */
+        Way(String words, String path) {
+            this(words, path, false);
+        }
+    }
 
     /** The same without the words that change from second to second with what is measured. */
     ChamberCard still() {

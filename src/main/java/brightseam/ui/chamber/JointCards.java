@@ -51,7 +51,7 @@ final class JointCards {
         }
         boolean settled = joint.standing() == JointStanding.ACCEPTED || joint.standing() == JointStanding.REJECTED;
         if (joint.joint().isPresent() && !ready.again() || settled && !ready.again()) {
-            return over(joint, back);
+            return over(view, joint);
         }
         return ready(joint, ready, against, back);
     }
@@ -95,15 +95,18 @@ final class JointCards {
         };
     }
 
-    private ChamberCard over(JointView joint, List<ChamberCard.Way> back) {
+    private ChamberCard over(SessionView view, JointView joint) {
         Joint known = joint.joint().orElseThrow();
         Optional<Arc> arc = known.lastArc();
         List<Act> offered = switch (joint.standing()) {
             case ACCEPTED, ARC_RUNNING -> List.of();
             case REJECTED -> List.of(Act.main(Act.Kind.REPAIR_NEXT, "Repair it"));
             case PLANNED, COOLING, SETTLING, TACKED, WELDED ->
-                List.of(Act.main(Act.Kind.WELD_NEXT, "Another arc here"));
+                List.of(Act.other(Act.Kind.WELD_NEXT, "Another arc here"));
         };
+        boolean rejected = joint.standing() == JointStanding.REJECTED;
+        List<ChamberCard.Way> back = List.of(new ChamberCard.Way("To the joints", "chamber/" + view.session().id(),
+                !rejected));
         Optional<String> doubt = joint.isDoubtful() ? Optional.of("A nonconformance was opened: the readings do not"
                 + " prove that the oxygen stayed within its limit.") : Optional.empty();
         return new ChamberCard(joint.plan().description(), joint.id().number() + ": " + JointLines.state(joint),

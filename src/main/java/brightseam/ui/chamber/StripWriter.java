@@ -94,7 +94,8 @@ final class StripWriter {
         }
         Ppm now = Ppm.of(value.get());
         if (air) {
-            return new Gauge(name, now.number(), now.unit(), most, Gauge.State.PLAIN, "not purged");
+            return new Gauge(name, now.number(), now.unit(), most, Gauge.State.PLAIN,
+                    phase.isOver() ? "" : "not purged");
         }
         if (limit.isEmpty()) {
             return new Gauge(name, now.number(), now.unit(), most, Gauge.State.PLAIN, "");
