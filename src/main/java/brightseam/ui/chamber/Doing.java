@@ -85,8 +85,10 @@ sealed interface Doing {
      * @param evidence what the readings prove, line by line
      * @param doubt what they leave in doubt; empty where nothing
      * @param cooling the time that the part still has to stay in the argon
+     * @param trace the oxygen over it; empty until the readings are in
      */
-    record ArcOver(List<String> evidence, Optional<String> doubt, Optional<Running> cooling) implements Doing {}
+    record ArcOver(List<String> evidence, Optional<String> doubt, Optional<Running> cooling, Optional<Trace> trace)
+            implements Doing {}
 
     /**
      * The session ends: what still cools, and what the room's monitor says.
@@ -108,6 +110,9 @@ sealed interface Doing {
             return new Asking(asked.still());
         }
     }
+
+    /** A drawing, and the same as a sentence. */
+    record Trace(String svg, String words) {}
 
     /** A name with its value. */
     record Line(String name, String value) {}

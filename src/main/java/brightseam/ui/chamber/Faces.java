@@ -146,6 +146,7 @@ final class Faces {
         over.doubt().ifPresent(doubt -> card.add(Texts.words("again", doubt)));
         over.cooling().ifPresent(cooling -> card.add(clock(cooling)));
         card.add(Texts.lines(over.evidence()));
+        over.trace().ifPresent(trace -> card.add(new Chart(new Drawn(trace.svg(), trace.words()))));
         return Living.STILL;
     }
 

@@ -40,8 +40,14 @@ final class JointCards {
         this.acts = acts;
     }
 
-    /** The card; {@code against} is everything that stands against an arc now. */
-    ChamberCard card(SessionView view, JointView joint, ReadyFor ready, List<Refusal> against) {
+    /**
+     * The card.
+     *
+     * @param against everything that stands against an arc now
+     * @param trace the oxygen over the last arc, once its readings are in
+     */
+    ChamberCard card(SessionView view, JointView joint, ReadyFor ready, List<Refusal> against,
+            Optional<Doing.Trace> trace) {
         List<ChamberCard.Way> back = List.of(new ChamberCard.Way("Joints", "chamber/" + view.session().id()));
         Optional<Arc> running = joint.running();
         if (running.isPresent()) {
@@ -51,7 +57,7 @@ final class JointCards {
         }
         boolean settled = joint.standing() == JointStanding.ACCEPTED || joint.standing() == JointStanding.REJECTED;
         if (joint.joint().isPresent() && !ready.again() || settled && !ready.again()) {
-            return over(view, joint);
+            return over(view, joint, trace);
         }
         return ready(joint, ready, against, back);
     }
@@ -95,7 +101,7 @@ final class JointCards {
         };
     }
 
-    private ChamberCard over(SessionView view, JointView joint) {
+    private ChamberCard over(SessionView view, JointView joint, Optional<Doing.Trace> trace) {
         Joint known = joint.joint().orElseThrow();
         Optional<Arc> arc = known.lastArc();
         List<Act> offered = switch (joint.standing()) {
@@ -110,7 +116,7 @@ final class JointCards {
         Optional<String> doubt = joint.isDoubtful() ? Optional.of("A nonconformance was opened: the readings do not"
                 + " prove that the oxygen stayed within its limit.") : Optional.empty();
         return new ChamberCard(joint.plan().description(), joint.id().number() + ": " + JointLines.state(joint),
-                new Doing.ArcOver(arc.map(this::told).orElse(List.of()), doubt, JointLines.cooling(joint)),
+                new Doing.ArcOver(arc.map(this::told).orElse(List.of()), doubt, JointLines.cooling(joint), trace),
                 acts ? offered : List.of(), back);
     }
 

@@ -1,5 +1,6 @@
 package brightseam.ui.chamber;
 
+import brightseam.chart.SeriesChart;
 import brightseam.kernel.JointId;
 import brightseam.kernel.LabelEntry;
 import brightseam.kernel.Refusal;
@@ -14,8 +15,10 @@ import brightseam.ui.desk.Pulse;
 import brightseam.ui.entry.Frames;
 import brightseam.ui.parts.Changes;
 import brightseam.ui.parts.Verdict;
+import brightseam.ui.weld.OxygenChart;
 import brightseam.weld.Arc;
 import brightseam.weld.ArcPurpose;
+import brightseam.weld.Joint;
 import brightseam.weld.shell.JointView;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -38,6 +41,10 @@ class JointPage extends ChamberPage implements BeforeEnterObserver {
     private SessionId session;
     private JointId joint;
     private ReadyFor ready = ReadyFor.NOTHING;
+    private Optional<Traced> traced = Optional.empty();
+
+    /** The oxygen over an arc, drawn once for what is known of it. */
+    private record Traced(Arc arc, Doing.Trace trace) {}
 
     JointPage(ChamberServices services, SignIn signIn, Frames frames, Changes changes, Pulse pulse) {
         super(services, signIn, frames, changes, pulse);
@@ -77,9 +84,19 @@ class JointPage extends ChamberPage implements BeforeEnterObserver {
                     boolean burns = found.running().isPresent();
                     List<Refusal> against = burns ? List.of()
                             : services().joints().objections(actor(), joint, ready.request());
-                    return new Shown(cards.card(view, found, ready, against), sights.live(view, burns ? List.of()
-                            : conditions.of(view, found.plan(), ready, person(), against)));
+                    return new Shown(cards.card(view, found, ready, against, trace(found)), sights.live(view,
+                            burns ? List.of() : conditions.of(view, found.plan(), ready, person(), against)));
                 }));
+    }
+
+    private Optional<Doing.Trace> trace(JointView found) {
+        Optional<Arc> proven = found.joint().flatMap(Joint::lastArc).filter(arc -> arc.evidence().isPresent());
+        traced = proven.map(arc -> traced.filter(kept -> kept.arc().equals(arc)).orElseGet(() -> {
+            SeriesChart chart = OxygenChart.of(found.joint().orElseThrow(), arc, services().readings(), found.now(),
+                    zone());
+            return new Traced(arc, new Doing.Trace(chart.svg(), chart.words()));
+        }));
+        return traced.map(Traced::trace);
     }
 
     @Override

@@ -21,10 +21,12 @@ import brightseam.purge.PurgeOutlook;
 import brightseam.purge.PurgeRun;
 import brightseam.session.Purge;
 import brightseam.session.shell.SessionView;
+import brightseam.ui.parts.SeriesPoints;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
@@ -35,6 +37,7 @@ import org.springframework.stereotype.Component;
 @Component
 class PurgeCharts {
 
+    private static final double MILLIS = 1000;
     private static final int COLUMNS = 320;
     private static final long CHART_MILLIS = 1_000;
     private static final long FIT_MILLIS = 5_000;
@@ -112,10 +115,18 @@ class PurgeCharts {
                 meter.meter().responseTime().toMillis() / 1000.0);
         MeterTraits traits = new MeterTraits(known.resolutionPpm(), known.noisePpm(), known.noiseShare(),
                 known.t90Seconds(), Math.min(1e6, meter.meter().rangeHigh()));
-        MeasuredCurve curve = SeriesPoints.curve(readings.chart(meter.meter().id(), start.elapsedMillis(), to,
+        MeasuredCurve curve = curve(readings.chart(meter.meter().id(), start.elapsedMillis(), to,
                 2 * COLUMNS), start.elapsedMillis());
         Optional<LeakExpected> leak = chamber.get().leak().map(test -> test.airLitresPerMinute().doubleValue())
                 .map(litres -> new LeakExpected(litres, Math.max(litres, 0.001)));
         return PurgeOutlook.of(run, traits, curve, purge.limits().oxygenPpmMax().doubleValue(), leak);
+    }
+
+    /** What can be relied on, in seconds since {@code fromMillis}. */
+    private static MeasuredCurve curve(Series series, long fromMillis) {
+        int[] usable = IntStream.range(0, series.size()).filter(series::isUsable).toArray();
+        return MeasuredCurve.of(
+                IntStream.of(usable).mapToDouble(i -> (series.millis(i) - fromMillis) / MILLIS).toArray(),
+                IntStream.of(usable).mapToDouble(series::value).toArray());
     }
 }

@@ -1,18 +1,15 @@
 package brightseam.ui.meters;
 
-import brightseam.chart.ChartPoint;
 import brightseam.chart.ChartWindow;
 import brightseam.chart.SeriesChart;
 import brightseam.device.Meter;
-import brightseam.device.Quality;
 import brightseam.device.Series;
 import brightseam.kernel.Moment;
+import brightseam.ui.parts.SeriesPoints;
 import java.time.Duration;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What of a meter's readings is drawn.
@@ -58,7 +55,7 @@ record MeterSight(Span span, boolean logarithmic, Optional<Double> line) {
         long to = Math.max(from + 1, now.elapsedMillis());
         return new SeriesChart(MeterWording.quantity(meter.quantity()) + ", " + meter.id(), meter.quantity().unit(),
                 logarithmic && isPositive(series), new ChartWindow(from, to,
-                        now.wall().minusMillis(now.elapsedMillis() - from), zone), points(series),
+                        now.wall().minusMillis(now.elapsedMillis() - from), zone), SeriesPoints.of(series),
                 Math.max(meter.silentAfterMillis(), 2 * (to - from) / COLUMNS), line, Optional.empty(), List.of());
     }
 
@@ -69,30 +66,5 @@ record MeterSight(Span span, boolean logarithmic, Optional<Double> line) {
             }
         }
         return true;
-    }
-
-    private static List<ChartPoint> points(Series series) {
-        List<ChartPoint> points = new ArrayList<>(series.size());
-        for (int i = 0; i < series.size(); i++) {
-            points.add(new ChartPoint(series.millis(i), series.value(i), doubt(Quality.of(series.flags(i)))));
-        }
-        return points;
-    }
-
-    /** The gravest that is to be said: a point has one shape. */
-    private static ChartPoint.Doubt doubt(Set<Quality> flags) {
-        if (flags.contains(Quality.OUT_OF_RANGE)) {
-            return ChartPoint.Doubt.OUT_OF_RANGE;
-        }
-        if (flags.contains(Quality.FROZEN)) {
-            return ChartPoint.Doubt.FROZEN;
-        }
-        if (flags.contains(Quality.UNCALIBRATED)) {
-            return ChartPoint.Doubt.UNCALIBRATED;
-        }
-        if (flags.contains(Quality.LATE)) {
-            return ChartPoint.Doubt.LATE;
-        }
-        return flags.contains(Quality.TYPED) ? ChartPoint.Doubt.TYPED : ChartPoint.Doubt.NONE;
     }
 }

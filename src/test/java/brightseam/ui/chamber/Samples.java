@@ -221,7 +221,7 @@ final class Samples {
                 List.of("Arc 1 min 52 s, from 14:41:07 to 14:42:59.",
                         "Oxygen: highest 27.3 ppm, mean 24.6 ppm, limit 40 ppm.", "Above the limit: 0 s. Gaps: none."),
                 Optional.empty(), Optional.of(new Doing.Running("Cooling in argon", now.plus(Duration.ofSeconds(-40)),
-                        Duration.ofMinutes(5), "it may leave the argon."))),
+                        Duration.ofMinutes(5), "it may leave the argon.")), Optional.empty()),
                 List.of(), List.of(new ChamberCard.Way("Next joint", "x")));
     }
 

@@ -1,23 +1,19 @@
-package brightseam.ui.chamber;
+package brightseam.ui.parts;
 
 import brightseam.chart.ChartPoint;
 import brightseam.device.Quality;
 import brightseam.device.Series;
-import brightseam.purge.MeasuredCurve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 
-/** A meter's series as a chart and as a fit need it. */
-final class SeriesPoints {
-
-    private static final double MILLIS = 1000;
+/** A meter's series as a chart needs it. */
+public final class SeriesPoints {
 
     private SeriesPoints() {}
 
     /** Every reading with its doubt. */
-    static List<ChartPoint> of(Series series) {
+    public static List<ChartPoint> of(Series series) {
         List<ChartPoint> points = new ArrayList<>(series.size());
         for (int i = 0; i < series.size(); i++) {
             points.add(new ChartPoint(series.millis(i), series.value(i), doubt(Quality.of(series.flags(i)))));
@@ -25,14 +21,7 @@ final class SeriesPoints {
         return points;
     }
 
-    /** What can be relied on, in seconds since {@code fromMillis}. */
-    static MeasuredCurve curve(Series series, long fromMillis) {
-        int[] usable = IntStream.range(0, series.size()).filter(series::isUsable).toArray();
-        return MeasuredCurve.of(
-                IntStream.of(usable).mapToDouble(i -> (series.millis(i) - fromMillis) / MILLIS).toArray(),
-                IntStream.of(usable).mapToDouble(series::value).toArray());
-    }
-
+    /** The gravest that is to be said: a point has one shape. */
     private static ChartPoint.Doubt doubt(Set<Quality> quality) {
         if (quality.contains(Quality.OUT_OF_RANGE)) {
             return ChartPoint.Doubt.OUT_OF_RANGE;
