@@ -24,6 +24,7 @@ final class Acts {
      * @param before what was drawn before; its buttons stay where they mean the same, so that no touch is lost
      */
     Acts(ChamberCard card, Hands hands, Optional<Acts> before) {
+        card.ways().stream().filter(ChamberCard.Way::main).forEach(way -> drawn.add(way(way, hands, before)));
         card.acts().forEach(act -> {
             drawn.add(kept(act.still(), before, () -> button(act, hands)));
             act.held().ifPresent(why -> {
@@ -32,9 +33,12 @@ final class Acts {
                 reasons.add(reason);
             });
         });
-        card.ways().forEach(way -> drawn.add(kept(way, before,
-                () -> way.main() ? Action.main(way.words(), pressed -> hands.goes(way.path()))
-                        : Action.other(way.words(), pressed -> hands.goes(way.path())))));
+        card.ways().stream().filter(way -> !way.main()).forEach(way -> drawn.add(way(way, hands, before)));
+    }
+
+    private Action way(ChamberCard.Way way, Hands hands, Optional<Acts> before) {
+        return kept(way, before, () -> way.main() ? Action.main(way.words(), pressed -> hands.goes(way.path()))
+                : Action.other(way.words(), pressed -> hands.goes(way.path())));
     }
 
     private Action kept(Object meaning, Optional<Acts> before, Supplier<Action> made) {
