@@ -24,7 +24,9 @@ final class Frame {
             new Lot("HDF-4700-10", "Anchor frame, foot lug", 2, DemoHeat.FITTING_BAR, "FITTING"),
             new Lot("HDF-4700-90", "Anchor frame, filler rods", 12, DemoHeat.WIRE, "FILLER"));
 
-    private static final String ACCEPTANCE = "iso-9606-5";
+    private static final String STANDARD = "iso-9606-5";
+    /** The shop's own welding specification, for what carries less. */
+    private static final String OF_THE_SHOP = "hdf-ws-07";
     private static final FrameDrawing ANCHOR_DRAWING = new FrameDrawing("HDF-4700 rev. A, anchor frame", 3, true);
     private static final FrameDrawing RING_DRAWING = new FrameDrawing("HDF-2010 rev. A, trial ring, rails", 1, false);
 
@@ -44,7 +46,7 @@ final class Frame {
                         cross == 1 ? JointClass.B : JointClass.A,
                         List.of(new JointPart(1, leg + 1), new JointPart(2, cross + 1)),
                         cross == 1 ? BackSide.VENTED : BackSide.PURGED, Optional.empty(),
-                        Optional.of(FillerClass.ERTI_9), cooling(6), ACCEPTANCE,
+                        Optional.of(FillerClass.ERTI_9), cooling(6), cross == 1 ? OF_THE_SHOP : STANDARD,
                         spot(ANCHOR_DRAWING.joint(cross, leg == 0))));
             }
         }
@@ -52,7 +54,7 @@ final class Frame {
             joints.add(new MapJoint(number(joints.size()), "Lug %d under leg %d".formatted(leg + 1, leg + 1),
                     JointClass.A, List.of(new JointPart(1, leg + 1), new JointPart(3, leg + 1)), BackSide.VENTED,
                     Optional.empty(),
-                    Optional.of(FillerClass.ERTI_9), cooling(8), ACCEPTANCE, spot(ANCHOR_DRAWING.lug(leg == 0))));
+                    Optional.of(FillerClass.ERTI_9), cooling(8), STANDARD, spot(ANCHOR_DRAWING.lug(leg == 0))));
         }
         return new MapSheet("HDF-4700 rev. A, anchor frame", Optional.of(pictureSha256), joints);
     }
@@ -68,7 +70,7 @@ final class Frame {
         List<JointPart> rails = List.of(new JointPart(1, 1), new JointPart(1, 2));
         for (boolean left : new boolean[] {true, false}) {
             joints.add(new MapJoint(number(joints.size()), left ? "Rails, near end" : "Rails, far end", JointClass.B,
-                    rails, BackSide.VENTED, Optional.empty(), Optional.of(FillerClass.ERTI_9), cooling(5), ACCEPTANCE,
+                    rails, BackSide.VENTED, Optional.empty(), Optional.of(FillerClass.ERTI_9), cooling(5), OF_THE_SHOP,
                     spot(RING_DRAWING.joint(0, left))));
         }
         return new MapSheet("HDF-2010 rev. A, trial ring", Optional.of(pictureSha256), joints);
@@ -87,7 +89,7 @@ final class Frame {
             List<JointPart> pair = List.of(row.get(next - 1), row.get(next));
             joints.add(new MapJoint(number(before + joints.size()), "Pieces " + pair.get(0) + " and " + pair.get(1),
                     JointClass.C, pair, BackSide.VENTED, Optional.empty(),
-                    filler ? Optional.of(FillerClass.ERTI_9) : Optional.empty(), cooling(5), ACCEPTANCE,
+                    filler ? Optional.of(FillerClass.ERTI_9) : Optional.empty(), cooling(5), OF_THE_SHOP,
                     Optional.empty()));
         }
         return joints;

@@ -21,6 +21,7 @@ import brightseam.device.shell.Readings;
 import brightseam.kernel.SupplyId;
 import brightseam.kernel.shell.DemoClock;
 import brightseam.ledger.Entry;
+import brightseam.ledger.Versioned;
 import brightseam.ledger.shell.LastEntries;
 import brightseam.ledger.shell.Ledger;
 import java.util.ArrayList;
@@ -174,6 +175,18 @@ public final class SimulatedMeters implements SmartLifecycle {
         seen(DemoMeter.LOCK_OXYGEN).ifPresent(seen -> put(Gas.OXYGEN, seen.value(), Space.LOCK));
         lookUp();
         follow(unheard -> { });
+        seen(DemoMeter.PRESSURE).map(Reading::value).filter(bar -> bar > 0).ifPresent(this::pressure);
+    }
+
+    /** What is connected stands at {@code gaugeBar}, whatever was read off it by hand before. */
+    private void pressure(double gaugeBar) {
+        for (String label : scene.situation().connected()) {
+            argon.find(new SupplyId(label)).map(Versioned::state).filter(source -> !source.vessel().form().isLiquid())
+                    .ifPresent(source -> rig.deliver(label, new Bottle(
+                            new Cylinders(source.vessel().volumeLitres().doubleValue(), gaugeBar,
+                                    DemoChamber.ROOM_CELSIUS.doubleValue()),
+                            source.purity().oxygenPpm().doubleValue(), source.purity().moisturePpm().doubleValue())));
+        }
     }
 
     private Optional<Reading> seen(DemoMeter meter) {

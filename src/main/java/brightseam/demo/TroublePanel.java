@@ -59,7 +59,7 @@ final class TroublePanel {
     private static Component act(Paragraph done, String words, Runnable act) {
         return Forms.button(words, () -> {
             act.run();
-            done.setText("Done: " + words.substring(0, 1).toLowerCase() + words.substring(1) + ".");
+            done.setText("Done: " + words + ".");
         });
     }
 }

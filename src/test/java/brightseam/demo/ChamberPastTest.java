@@ -1,6 +1,7 @@
 package brightseam.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import brightseam.browser.ShopServer;
 import brightseam.chamber.shell.Chambers;
@@ -141,6 +142,18 @@ class ChamberPastTest {
         skip(Duration.ofMinutes(1));
         assertThat(shop.bean(Readings.class).now(DemoMeter.PRESSURE.label()).last().orElseThrow().value())
                 .isLessThan(12);
+    }
+
+    @Test
+    @Order(8)
+    void a_restart_finds_the_chamber_as_its_meters_saw_it_last() {
+        double before = shop.bean(ChamberTrouble.class).trueOxygenPpm();
+        shop.restart();
+        skip(Duration.ofSeconds(30));
+        assertThat(shop.bean(ChamberTrouble.class).trueOxygenPpm()).isCloseTo(before, within(5.0)).isLessThan(200);
+        assertThat(shop.bean(Readings.class).now(DemoMeter.PRESSURE.label()).last().orElseThrow().value())
+                .isLessThan(12);
+        assertThat(shop.bean(Readings.class).now(ChamberTrouble.OXYGEN).isUsable()).isTrue();
     }
 
     private static SessionId open() {

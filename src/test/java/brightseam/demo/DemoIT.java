@@ -34,6 +34,9 @@ class DemoIT {
             assertThat(clock.speed()).isEqualTo(10);
             assertThat(clock.now().since(before)).isGreaterThan(Duration.ofHours(1));
             assertThat(page.locator("table").first()).containsText(ilka.badge().value());
+            tablet.press("Oxygen analyser frozen");
+            assertThat(page.locator("[role=status]").last()).containsText("Done: Oxygen analyser frozen.");
+            tablet.press("Everything works again");
             look(page);
             APIResponse sheet = page.request().get("/demo-labels.pdf");
             assertThat(sheet.status()).isEqualTo(200);
