@@ -41,7 +41,8 @@ record RandomNet(List<Vessel> vessels, List<Flow> flows, double supplyPpm, doubl
         double[] slope = new double[ppm.length];
         for (int v = 0; v < ppm.length; v++) {
             Vessel vessel = vessels.get(v);
-            double in = vessel.supplyLitresPerMinute() * supplyPpm + vessel.leakAirLitresPerMinute() * RoomAir.OXYGEN_PPM;
+            double in = vessel.supplyLitresPerMinute() * supplyPpm
+                    + vessel.leakAirLitresPerMinute() * RoomAir.OXYGEN_PPM;
             double leaving = vessel.supplyLitresPerMinute() + vessel.leakAirLitresPerMinute();
             for (Flow flow : flows) {
                 if (flow.to() == v) {
