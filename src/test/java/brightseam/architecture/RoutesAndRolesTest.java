@@ -113,6 +113,7 @@ class RoutesAndRolesTest {
                 "POST /scan/frame",
                 "POST /feeds/readings",
                 "GET /stamp/{id}/record.pdf",
+                "GET /stamp/{id}/joints.csv",
                 "GET /stamp/{id}/record.csv",
                 "GET /picture/{sha256}",
                 "GET /demo-labels.pdf");
