@@ -26,6 +26,7 @@ import brightseam.weld.JointPart;
 import brightseam.weld.MapJoint;
 import brightseam.weld.MapSheet;
 import brightseam.weld.shell.WeldMaps;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.time.Duration;
 import java.util.List;
@@ -110,11 +111,14 @@ class ChamberTroubleIT {
 
     private static void changeOver(ShopTablet rhea) {
         String session = rhea.page().url();
-        rhea.open("/argon").shows("Connected lasts, holding");
-        rhea.scan(LabelKind.SUPPLY, "G-0601").hears("G-0601");
-        rhea.scan(LabelKind.SUPPLY, "G-0604").hears("G-0604");
-        rhea.fill("Level of what goes on, %", "70").fill("Your PIN", RHEA.pin()).push("Change over and sign")
-                .hears("Changed over").look("changed-over");
+        rhea.open("/argon");
+        sees(rhea, "Connected lasts, holding");
+        rhea.scan(LabelKind.SUPPLY, "G-0601");
+        told(rhea, "G-0601");
+        rhea.scan(LabelKind.SUPPLY, "G-0604");
+        told(rhea, "G-0604");
+        rhea.fill("Level of what goes on, %", "70").fill("Your PIN", RHEA.pin()).push("Change over and sign");
+        told(rhea, "Changed over");
         rhea.page().navigate(session);
         rhea.shows("Fit to weld");
     }
@@ -131,8 +135,8 @@ class ChamberTroubleIT {
     }
 
     private static void weld(ShopTablet rhea, String joint) {
-        rhea.press(joint).shows("Joint " + joint).press("Back side is vented").press("Arm with PIN")
-                .press("I have checked each").enter(RHEA.pin());
+        rhea.press(joint).shows("Joint " + joint).look("before-" + joint).press("Back side is vented")
+                .look("vented-" + joint).press("Arm with PIN").press("I have checked each").enter(RHEA.pin());
         PlaywrightAssertions.assertThat(rhea.page().locator("button.arc")).isEnabled();
         rhea.page().locator("button.arc").click();
         PlaywrightAssertions.assertThat(rhea.page().locator(".arc-words")).hasText("Arc off");
@@ -159,6 +163,10 @@ class ChamberTroubleIT {
 
     private static ChamberTrouble trouble() {
         return shop.bean(ChamberTrouble.class);
+    }
+
+    private static void told(ShopTablet tablet, String words) {
+        tablet.page().locator("shop-verdict", new Page.LocatorOptions().setHasText(words)).first().waitFor();
     }
 
     private static void sees(ShopTablet tablet, String words) {

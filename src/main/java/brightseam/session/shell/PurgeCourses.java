@@ -28,22 +28,20 @@ import brightseam.session.Purge;
 import brightseam.session.PurgeCourse;
 import java.time.Duration;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.springframework.stereotype.Service;
 
 /**
- * Reads the stored readings of a running purge as a curve, and says what it tells of the limits. Every watcher of a
- * session gets the same answer, worked out at most every other second.
+ * Reads the stored readings of a running purge as a curve, and says what it tells of the limits. Each answer is worked
+ * out anew, in some ten milliseconds.
  */
 @Service
 public class PurgeCourses {
 
-    private static final long ANSWER_KEEPS_MILLIS = 2_000;
     private static final double MILLIS_PER_SECOND = 1_000;
     /** A measured flow is taken as steady for so long; shorter waves do not matter to a chamber of many litres. */
     private static final long FLOW_STEP_MILLIS = 30_000;
@@ -51,13 +49,13 @@ public class PurgeCourses {
     private static final double LEAK_DOUBT_SHARE = 0.5;
     private static final double LEAK_DOUBT_MIN_LITRES_PER_MINUTE = 0.001;
 
+    private static final PurgeOutlook DOOR_OPEN = new PurgeOutlook.TooEarly(
+            PurgeOutlook.Why.DOES_NOT_FIT, OptionalDouble.empty(), Double.NaN);
+
     private final Sessions sessions;
     private final Chambers chambers;
     private final Readings readings;
     private final ShopClock clock;
-    private final Map<SessionId, Answer> answers = new ConcurrentHashMap<>();
-
-    private record Answer(long atMillis, Optional<PurgeCourse> course) {}
 
     PurgeCourses(Sessions sessions, Chambers chambers, Readings readings, ShopClock clock) {
         this.sessions = sessions;
@@ -66,18 +64,10 @@ public class PurgeCourses {
         this.clock = clock;
     }
 
-    /** What the curve of {@code session} tells; empty where it is not purged or nothing measures its oxygen. */
-    public Optional<PurgeCourse> of(SessionId session) {
+    /** What the curve of session {@code name} tells; empty where it is not purged or nothing measures its oxygen. */
+    public Optional<PurgeCourse> of(SessionId name) {
         Moment now = clock.now();
-        Answer answer = answers.compute(session, (id, known) ->
-                known != null && now.elapsedMillis() - known.atMillis() < ANSWER_KEEPS_MILLIS
-                        && known.atMillis() <= now.elapsedMillis()
-                        ? known : new Answer(now.elapsedMillis(), read(id, now)));
-        return answer.course();
-    }
-
-    private Optional<PurgeCourse> read(SessionId id, Moment now) {
-        ChamberSession session = sessions.find(id).map(Versioned::state).orElse(null);
+        ChamberSession session = sessions.find(name).map(Versioned::state).orElse(null);
         if (session == null || !session.phase().isPurged() || session.gas().purge().isEmpty()) {
             return Optional.empty();
         }
@@ -91,6 +81,10 @@ public class PurgeCourses {
         Moment from = from(session, purge);
         List<FlowStep> flows = flows(chamber, from, now);
         GasLimits limits = purge.limits();
+        if (session.passGoingOn().isPresent()) {
+            return new PurgeCourse(meter.id(), from, limits.oxygenPpmMax(), DOOR_OPEN, Optional.empty(),
+                    Optional.empty());
+        }
         PurgeOutlook oxygen = outlook(run(chamber, flows, purge.argon().oxygenPpm().doubleValue(),
                 RoomAir.OXYGEN_PPM), meter, from, now, limits.oxygenPpmMax().doubleValue(), leak(chamber));
         Optional<PurgeOutlook> moisture = meter(session.chamber(), MeterQuantity.MOISTURE_PPM)

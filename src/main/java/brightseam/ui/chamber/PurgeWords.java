@@ -4,8 +4,10 @@ import brightseam.chart.ChartFit;
 import brightseam.kernel.Moment;
 import brightseam.purge.Estimate;
 import brightseam.purge.Forecast;
+import brightseam.purge.LevelCause;
 import brightseam.purge.PurgeFit;
 import brightseam.purge.PurgeOutlook;
+import brightseam.session.PurgeCourse;
 import brightseam.words.Words;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -13,6 +15,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What a measured curve says of its end, in words and as a curve. */
 final class PurgeWords {
@@ -51,13 +54,35 @@ final class PurgeWords {
         };
     }
 
-    /** What a curve that levels off means, and what to look for; empty where it does not. */
-    static Optional<String> level(PurgeOutlook outlook) {
+    /** What it means that oxygen or moisture levels off above its limit, and what to look for, where one does. */
+    static Optional<String> level(PurgeCourse course) {
+        List<String> told = Stream.of(oxygenLevel(course.oxygen()), course.cause().flatMap(PurgeWords::cause),
+                course.moisture().flatMap(PurgeWords::moistureLevel)).flatMap(Optional::stream).toList();
+        return told.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", told));
+    }
+
+    private static Optional<String> oxygenLevel(PurgeOutlook outlook) {
         return outlook instanceof PurgeOutlook.LevelsOff off ? Optional.of("Levels off at about "
                 + Ppm.of(BigDecimal.valueOf(off.levelPpm().value())) + ": as much as a leak of "
                 + millilitres(off.leakAirLitresPerMinute().value()) + " of air, or argon with "
                 + Ppm.of(BigDecimal.valueOf(off.supplyPpmInstead().value()))
                 + ". Look for a glove, a door seal, a hose joint, a cylinder that was changed.") : Optional.empty();
+    }
+
+    private static Optional<String> moistureLevel(PurgeOutlook outlook) {
+        return outlook instanceof PurgeOutlook.LevelsOff off ? Optional.of("Moisture levels off at about "
+                + Ppm.of(BigDecimal.valueOf(off.levelPpm().value())) + ": as much as argon with "
+                + Ppm.of(BigDecimal.valueOf(off.supplyPpmInstead().value()))
+                + ", or gloves and walls that give water off.") : Optional.empty();
+    }
+
+    private static Optional<String> cause(LevelCause cause) {
+        return switch (cause) {
+            case AIR_LEAK -> Optional.of("Moisture is up as room air would bring it: that fits a leak.");
+            case OXYGEN_IN_SUPPLY -> Optional.of("Room air would bring more moisture: that fits the argon.");
+            case WET_GAS_OR_SURFACES -> Optional.of("Room air would bring less moisture: gas or surfaces are wet.");
+            case CANNOT_TELL -> Optional.empty();
+        };
     }
 
     /** The curve to come with its band; empty where there is none. */

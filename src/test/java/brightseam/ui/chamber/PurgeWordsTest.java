@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import brightseam.chart.ChartFit;
 import brightseam.kernel.Moment;
+import brightseam.kernel.SupplyId;
+import brightseam.purge.LevelCause;
 import brightseam.purge.MeasuredCurve;
 import brightseam.purge.MeterTraits;
 import brightseam.purge.PurgeOutlook;
 import brightseam.purge.PurgeRun;
+import brightseam.session.PurgeCourse;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -33,7 +37,7 @@ class PurgeWordsTest {
         long minute = (fit.arrival().orElseThrow().atMillis() - START.elapsedMillis()) / 60_000;
         assertThat(minute).isBetween(83L, 88L);
         assertThat(fit.arrival().orElseThrow().earliestMillis()).isLessThan(fit.arrival().orElseThrow().latestMillis());
-        assertThat(PurgeWords.level(outlook)).isEmpty();
+        assertThat(PurgeWords.level(course(outlook, Optional.empty(), Optional.empty()))).isEmpty();
     }
 
     @Test
@@ -41,10 +45,19 @@ class PurgeWordsTest {
         // 62 ppm at 120 L/min is a leak of 120 * (62 - 2) / 209 460 = 0.034 L/min of air.
         PurgeOutlook outlook = outlook(62, 110);
         assertThat(outlook).isInstanceOf(PurgeOutlook.LevelsOff.class);
-        assertThat(PurgeWords.level(outlook).orElseThrow())
+        assertThat(PurgeWords.level(course(outlook, Optional.empty(), Optional.empty())).orElseThrow())
                 .matches("Levels off at about 6\\d\\.\\d.ppm: as much as a leak of 3\\d.mL/min of air, or argon with"
                         + " 6\\d\\.\\d.ppm\\. Look for a glove, .*");
         assertThat(words(outlook, 110)).contains("will not get there");
+    }
+
+    @Test
+    void what_keeps_the_oxygen_up_is_told_where_the_moisture_tells_it() {
+        PurgeOutlook level = outlook(62, 110);
+        assertThat(PurgeWords.level(course(level, Optional.of(outlook(20, 110)), Optional.of(LevelCause.AIR_LEAK))))
+                .hasValueSatisfying(words -> assertThat(words).endsWith("that fits a leak."));
+        assertThat(PurgeWords.level(course(outlook(2, 110), Optional.of(level), Optional.empty())))
+                .hasValueSatisfying(words -> assertThat(words).matches("Moisture levels off at about 6.*off\\."));
     }
 
     @Test
@@ -52,6 +65,11 @@ class PurgeWordsTest {
         assertThat(words(PurgeOutlook.of(PurgeRun.steady(LITRES, FLOW, 2), MeterTraits.of(0.1, 10),
                 MeasuredCurve.of(new double[] {0, 1}, new double[] {AIR_PPM, AIR_PPM}), 30, Optional.empty()), 0))
                 .isEqualTo("Too early to say: readings are few so far.");
+    }
+
+    private static PurgeCourse course(PurgeOutlook oxygen, Optional<PurgeOutlook> moisture,
+            Optional<LevelCause> cause) {
+        return new PurgeCourse(new SupplyId("G-0501"), START, new BigDecimal("30"), oxygen, moisture, cause);
     }
 
     private static String words(PurgeOutlook outlook, int minutes) {
