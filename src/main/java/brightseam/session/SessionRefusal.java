@@ -20,6 +20,11 @@ import java.util.List;
  */
 public sealed interface SessionRefusal extends Refusal {
 
+    /** No weld step of this session lacks its signature alone. */
+    record NoWeldToSign(SessionId session) implements SessionRefusal {
+        @Override public String code() { return "no-weld-to-sign"; }
+    }
+
     /** No such session was ever opened. */
     record SessionUnknown(SessionId session) implements SessionRefusal {
         @Override public String code() { return "session-unknown"; }

@@ -57,7 +57,12 @@ final class RecordOfTravellers implements TravellerRecord {
 
     @Override
     public Prepared<?> signWeld(Actor actor, Origin origin, List<TravellerId> ids, Signer signer) {
-        return record.signWeld(actor, origin, ids.stream().filter(this::owesWeld).toList(), signer, List.of());
+        return record.signWeld(actor, origin, ids, signer, List.of());
+    }
+
+    @Override
+    public List<TravellerId> weldsToSign(Origin origin, List<TravellerId> ids) {
+        return ids.stream().filter(id -> record.isWeldToSign(id, origin)).toList();
     }
 
     @Override
@@ -95,12 +100,6 @@ final class RecordOfTravellers implements TravellerRecord {
     private boolean isSimulated(ChamberSession session) {
         return meters.oxygen(session.chamber()).filter(MeterFact::simulated).isPresent()
                 || session.lockStation().flatMap(meters::lockOxygen).filter(MeterFact::simulated).isPresent();
-    }
-
-    private boolean owesWeld(TravellerId id) {
-        return travellers.find(id).stream().anyMatch(card -> card.procedure().steps().stream()
-                .anyMatch(step -> step.kind() == StepKind.WELD && step.inSession()
-                        && !card.traveller().isSigned(step.id())));
     }
 
     private List<Contact> contacts(List<SupplyId> touching) {

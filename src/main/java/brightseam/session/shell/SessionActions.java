@@ -140,7 +140,7 @@ public class SessionActions {
             Prepared<ChamberSession> ended = sessions.prepare(session, List.of(new SessionCommand.OpenChamber(session,
                     fact, gear.used(state, now), state.gas().purge().map(purge -> purge.argon()
                             .neededStandardLitres()), origin, signer)));
-            return joined(ended, record.signWeld(actor, origin, state.travellersPassedIn(), signer))
+            return joined(ended, record.signWeld(actor, origin, weldsToSign(state, origin), signer))
                     .with(gear.noteUse(state, origin), (over, counted) -> over);
         }));
     }
@@ -155,6 +155,24 @@ public class SessionActions {
                             signer)))
                     .with(gear.noteUse(state, origin), (over, counted) -> over);
         }));
+    }
+
+    /**
+     * Signs, after the session, the weld steps that could not be signed at its end: their nonconformances are decided
+     * by now. Refused where there is none.
+     */
+    public Outcome<ChamberSession> signWelds(Actor actor, SessionId session, Signer signer) {
+        return attempts.commit(() -> with(session, state -> {
+            Origin origin = origin(actor);
+            List<TravellerId> due = weldsToSign(state, origin);
+            return !state.phase().isOver() || due.isEmpty()
+                    ? new Prepared.Refused<>(List.of(new SessionRefusal.NoWeldToSign(session)))
+                    : joined(new Prepared.Ready<>(List.of(), state), record.signWeld(actor, origin, due, signer));
+        }));
+    }
+
+    private List<TravellerId> weldsToSign(ChamberSession session, Origin origin) {
+        return record.weldsToSign(origin, session.travellersPassedIn());
     }
 
     /** What is known when something is scanned. */

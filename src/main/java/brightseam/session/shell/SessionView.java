@@ -2,6 +2,7 @@ package brightseam.session.shell;
 
 import brightseam.kernel.Moment;
 import brightseam.kernel.Refusal;
+import brightseam.kernel.TravellerId;
 import brightseam.session.ChamberSession;
 import brightseam.session.Fitness;
 import brightseam.session.GasLimits;
@@ -31,12 +32,14 @@ import java.util.Optional;
  * @param againstClosing what stands against shutting the chamber; empty where it may be shut, or is
  * @param againstPurge what stands against starting the purge; empty where it may start, or runs
  * @param againstOpening what stands against opening the chamber; empty where it may be opened
+ * @param weldsToSign after the session, travellers whose weld step lacks nothing but its signature
  * @param gas the gas and its meters
  * @param outlook what a purge from now would take; empty where the chamber is not registered
  * @param lock the lock; empty where the chamber has none
  */
 public record SessionView(ChamberSession session, long version, String kitTitle, Moment now, List<ListLine> list,
-        List<Refusal> againstClosing, List<Refusal> againstPurge, List<Refusal> againstOpening, GasView gas,
+        List<Refusal> againstClosing, List<Refusal> againstPurge, List<Refusal> againstOpening,
+        List<TravellerId> weldsToSign, GasView gas,
         Optional<ChamberGear.Outlook> outlook, Optional<LockView> lock) {
 
     /** Copies the lists. */
@@ -45,6 +48,7 @@ public record SessionView(ChamberSession session, long version, String kitTitle,
         againstClosing = List.copyOf(againstClosing);
         againstPurge = List.copyOf(againstPurge);
         againstOpening = List.copyOf(againstOpening);
+        weldsToSign = List.copyOf(weldsToSign);
     }
 
     /**

@@ -45,16 +45,18 @@ public class SessionViews {
     private final ChamberGear gear;
     private final GasMeters meters;
     private final Opening opening;
+    private final TravellerRecord record;
     private final ShopClock clock;
 
     SessionViews(Sessions sessions, SessionLists lists, SessionGas gas, ChamberGear gear, GasMeters meters,
-            Opening opening, ShopClock clock) {
+            Opening opening, TravellerRecord record, ShopClock clock) {
         this.sessions = sessions;
         this.lists = lists;
         this.gas = gas;
         this.gear = gear;
         this.meters = meters;
         this.opening = opening;
+        this.record = record;
         this.clock = clock;
     }
 
@@ -81,6 +83,7 @@ public class SessionViews {
                 shut && !session.phase().isPurged() ? againstPurge(session, origin) : List.of(),
                 shut ? against(session, new SessionCommand.OpenChamber(session.id(), opening.fact(session, true, now),
                         List.of(), Optional.empty(), origin, SOMEBODY)) : List.of(),
+                session.phase().isOver() ? record.weldsToSign(origin, session.travellersPassedIn()) : List.of(),
                 gas(session, now), gear.outlook(session.chamber(), now), lock(session, origin));
     }
 

@@ -26,7 +26,10 @@ public interface TravellerRecord {
     Prepared<?> passIn(Actor actor, Origin origin, SessionId session, StationId station, String way,
             List<TravellerId> travellers, List<SupplyId> touching, Signer signer);
 
-    /** Signs the weld step of those of {@code travellers} that have one which is not signed. */
+    /** Those of {@code travellers} whose weld step lacks nothing but its signature. */
+    List<TravellerId> weldsToSign(Origin origin, List<TravellerId> travellers);
+
+    /** Signs the weld step of {@code travellers}. */
     Prepared<?> signWeld(Actor actor, Origin origin, List<TravellerId> travellers, Signer signer);
 
     /** Writes down what became of an opening of the lock's inner door for the travellers that went in by it. */

@@ -113,6 +113,18 @@ public class ChamberRecord {
                         .<Refusal>flatMap(List::stream).toList()));
     }
 
+    /**
+     * Whether nothing but a signature is missing at the weld step of {@code id}: an arc began it, every joint that the
+     * weld map has for it is proven, no nonconformance is open.
+     */
+    public boolean isWeldToSign(TravellerId id, Origin origin) {
+        return travellers.find(id).filter(card -> !card.traveller().isInQuarantine()).stream()
+                .flatMap(card -> card.procedure().steps().stream().filter(step -> step.kind() == StepKind.WELD
+                        && step.inSession() && card.traveller().run(step.id()).isPresent()
+                        && !card.traveller().isSigned(step.id())))
+                .anyMatch(step -> unfinished(id, step, origin).isEmpty());
+    }
+
     /** What the weld map has against passing {@code step}; nothing where nobody keeps one. */
     List<Refusal> unfinished(TravellerId id, Step step, Origin origin) {
         return work.stream().flatMap(one -> one.objections(id, step, origin.at()).stream()).toList();

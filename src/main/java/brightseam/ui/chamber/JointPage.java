@@ -108,7 +108,8 @@ class JointPage extends ChamberPage implements BeforeEnterObserver {
             case WELD_NEXT -> ready.purpose(ArcPurpose.WELD);
             case REPAIR_NEXT -> ready.purpose(ArcPurpose.REPAIR);
             case OPEN_SESSION, LEAVE_OUT, TAKE_BACK, CLOSE_CHAMBER, ABANDON, START_PURGE, STOP_PURGE, END_SESSION,
-                    STAY_SHUT, OPEN_CHAMBER, OPEN_OUTER, SHUT_OUTER, PURGE_LOCK, NOTE_CYCLE, OPEN_INNER, SHUT_INNER ->
+                    STAY_SHUT, OPEN_CHAMBER, SIGN_WELDS, OPEN_OUTER, SHUT_OUTER,
+                    PURGE_LOCK, NOTE_CYCLE, OPEN_INNER, SHUT_INNER ->
                 throw new IllegalArgumentException("not at a joint: " + done.act().kind());
         };
         return new Verdict.Silent();

@@ -1,6 +1,7 @@
 package brightseam.ui.chamber;
 
 import brightseam.kernel.Refusal;
+import brightseam.kernel.TravellerId;
 import brightseam.kernel.SupplyId;
 import brightseam.procedure.Vocabulary;
 import brightseam.procedure.Vocabulary.Caution;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Writes the card of a session by its phase. What may be done, and why not, comes from the session's own rules. */
@@ -152,8 +154,17 @@ final class SessionCards {
         lines.add(new Doing.Line("Lock passes", String.valueOf(view.session().passes().size())));
         view.session().overAt().ifPresent(at -> lines.add(new Doing.Line("Over at", clock(view, at.wall()))));
         return new ChamberCard(view.kitTitle(), StripWriter.stops(view.session().phase()).getLast().word()
-                .equals("Over") ? "Session over" : "Given up", new Doing.Over(lines), List.of(),
+                .equals("Over") ? "Session over" : "Given up", new Doing.Over(lines), signing(view),
                 List.of(new ChamberCard.Way("Chambers", "chamber")));
+    }
+
+    /** What an open nonconformance kept from being signed at the end, once it is decided. */
+    private List<Act> signing(SessionView view) {
+        return !acts || view.weldsToSign().isEmpty() ? List.of() : List.of(
+                Act.main(Act.Kind.SIGN_WELDS, "Sign the welds").asking(new Act.Confirm("Sign the welds",
+                        List.of("Welded and decided: " + view.weldsToSign().stream().map(TravellerId::value)
+                                .collect(Collectors.joining(", ")) + "."), List.of(), List.of(), Optional.empty(),
+                        Optional.of("Your PIN signs the weld step of each"))));
     }
 
     /** What is missing stands on the list; the button only counts it. */

@@ -79,6 +79,7 @@ final class SessionDeeds {
             case STOP_PURGE -> () -> services.actions().stopPurge(actor, session, reason);
             case OPEN_CHAMBER -> () -> services.actions().openChamber(actor, session, asked.checked(),
                     signer.orElseThrow());
+            case SIGN_WELDS -> () -> services.actions().signWelds(actor, session, signer.orElseThrow());
             case OPEN_OUTER -> () -> services.lock().openOuter(actor, session);
             case SHUT_OUTER -> () -> services.lock().shutOuter(actor, session);
             case PURGE_LOCK -> () -> services.lock().purge(actor, session);
@@ -119,6 +120,7 @@ final class SessionDeeds {
             case START_PURGE -> "Purging";
             case STOP_PURGE -> "Argon off";
             case OPEN_CHAMBER -> "Session over";
+            case SIGN_WELDS -> "Signed";
             case OPEN_OUTER -> "Outer door open";
             case SHUT_OUTER, PURGE_LOCK -> "Lock purges";
             case NOTE_CYCLE -> "Counted";
@@ -134,10 +136,11 @@ final class SessionDeeds {
             case CLOSE_CHAMBER -> "What was checked in is passed in.";
             case START_PURGE -> "Turn the argon on now.";
             case STOP_PURGE -> "Turn the argon off now.";
-            case OPEN_CHAMBER -> "Everything is signed. Keep away from the opening until the air is measured.";
+            case OPEN_CHAMBER -> "What is welded is signed. Keep away from the opening until the air is measured.";
             case OPEN_INNER -> "What lay in the lock is passed in.";
-            case LEAVE_OUT, ABANDON, OPEN_OUTER, SHUT_OUTER, PURGE_LOCK, NOTE_CYCLE, SHUT_INNER, OPEN_SESSION,
-                    TAKE_BACK, END_SESSION, STAY_SHUT, CONFIRM_BACK_SIDE, ARM, TACK_FIRST, WELD_NEXT, REPAIR_NEXT ->
+            case LEAVE_OUT, ABANDON, SIGN_WELDS, OPEN_OUTER, SHUT_OUTER, PURGE_LOCK, NOTE_CYCLE, SHUT_INNER,
+                    OPEN_SESSION, TAKE_BACK, END_SESSION, STAY_SHUT, CONFIRM_BACK_SIDE, ARM, TACK_FIRST,
+                    WELD_NEXT, REPAIR_NEXT ->
                 "Written down.";
         };
     }

@@ -79,9 +79,9 @@ class SessionPage extends ChamberPage implements BeforeEnterObserver {
                 ends = done.act().kind() == Act.Kind.END_SESSION;
                 yield new Verdict.Silent();
             }
-            case OPEN_SESSION, LEAVE_OUT, CLOSE_CHAMBER, ABANDON, START_PURGE, STOP_PURGE, OPEN_CHAMBER, OPEN_OUTER,
-                    SHUT_OUTER, PURGE_LOCK, NOTE_CYCLE, OPEN_INNER, SHUT_INNER, CONFIRM_BACK_SIDE, ARM, TACK_FIRST,
-                    WELD_NEXT, REPAIR_NEXT -> deeds.act(session, done, signer);
+            case OPEN_SESSION, LEAVE_OUT, CLOSE_CHAMBER, ABANDON, START_PURGE, STOP_PURGE, OPEN_CHAMBER, SIGN_WELDS,
+                    OPEN_OUTER, SHUT_OUTER, PURGE_LOCK, NOTE_CYCLE, OPEN_INNER, SHUT_INNER, CONFIRM_BACK_SIDE, ARM,
+                    TACK_FIRST, WELD_NEXT, REPAIR_NEXT -> deeds.act(session, done, signer);
         };
     }
 

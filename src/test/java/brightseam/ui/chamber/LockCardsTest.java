@@ -114,7 +114,7 @@ class LockCardsTest {
         SessionView.GasView gas = new SessionView.GasView(Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), new Fitness.NotFit(List.of(new SessionRefusal.NotPurged(SESSION))), Duration.ZERO,
                 Optional.empty());
-        return new SessionView(session, 1, "Kit", NOW, List.of(), List.of(), List.of(), List.of(), gas,
+        return new SessionView(session, 1, "Kit", NOW, List.of(), List.of(), List.of(), List.of(), List.of(), gas,
                 Optional.empty(), Optional.of(new SessionView.LockView(doors, false, List.of(), List.of(),
                         Optional.empty(), Optional.of(SWEEP).filter(any -> doors == Lock.Doors.PURGING),
                         Duration.ofMinutes(1), Optional.empty(), 0, Optional.of(new BigDecimal("31")), moves)));
