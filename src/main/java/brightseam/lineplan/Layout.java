@@ -15,13 +15,18 @@ import java.util.Optional;
  */
 public record Layout(double secondsPerMetre, Duration readyBefore, List<Hours> shifts, List<Place> places) {
 
-    /** Working hours of a day. */
+    /** Working hours of a day; until {@link LocalTime#MAX} is until midnight. */
     public record Hours(LocalTime from, LocalTime until) {
         /** Refuses hours that end before they begin. */
         public Hours {
             if (!from.isBefore(until)) {
                 throw new IllegalArgumentException("hours end after they begin: " + from + " to " + until);
             }
+        }
+
+        /** Whether they end with the day. */
+        boolean untilMidnight() {
+            return until.equals(LocalTime.MAX);
         }
     }
 

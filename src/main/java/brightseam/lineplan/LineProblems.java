@@ -14,6 +14,7 @@ import brightseam.planner.Walking;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -65,20 +66,26 @@ public final class LineProblems {
                 .toList(), found.stream().filter(load -> !plannable.contains(load)).map(LineLoad::label).toList());
     }
 
-    /** Working hours that are still to come, the one that runs from zero on. */
+    /** Working hours that are still to come, the one that runs from zero on; what meets at midnight is one. */
     List<Shift> shifts(Moment now) {
         List<Shift> shifts = new ArrayList<>();
         LocalDate today = LocalDate.ofInstant(now.wall(), zone);
         for (int day = 0; day < DAYS; day++) {
             for (Layout.Hours hours : layout.shifts()) {
                 int from = seconds(now, today.plusDays(day).atTime(hours.from()).atZone(zone).toInstant());
-                int until = seconds(now, today.plusDays(day).atTime(hours.until()).atZone(zone).toInstant());
-                if (until > 0) {
+                int until = seconds(now, end(today.plusDays(day), hours).atZone(zone).toInstant());
+                if (until > 0 && !shifts.isEmpty() && shifts.getLast().untilSeconds() >= from) {
+                    shifts.add(new Shift(shifts.removeLast().fromSeconds(), until));
+                } else if (until > 0) {
                     shifts.add(new Shift(Math.max(0, from), until));
                 }
             }
         }
         return shifts;
+    }
+
+    private static LocalDateTime end(LocalDate day, Layout.Hours hours) {
+        return hours.untilMidnight() ? day.plusDays(1).atStartOfDay() : day.atTime(hours.until());
     }
 
     private Goal goal(Aim aim, Moment now) {

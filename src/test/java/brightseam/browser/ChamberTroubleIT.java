@@ -88,6 +88,7 @@ class ChamberTroubleIT {
         sees(rhea, "Levels off at about");
         sees(rhea, "as much as a leak of");
         rhea.look("levels-off");
+        Tour.across(rhea, "leak");
         assertThat(hands(session)).isEqualTo(Phase.PURGING);
     }
 
@@ -108,7 +109,9 @@ class ChamberTroubleIT {
         assertThat(unproven.text()).contains("J01");
         assertThat(opened(lots.get(1)).cause()).isEqualTo(Nonconformance.Cause.JOINT_UNPROVEN);
         assertThat(open(lots.get(2))).isEmpty();
-        rhea.look("gap").press("Joints").shows("Fit to weld");
+        rhea.look("gap");
+        Tour.across(rhea, "joint");
+        rhea.press("Joints").shows("Fit to weld");
     }
 
     private static void changeOver(ShopTablet rhea, SessionId session) {
@@ -137,6 +140,10 @@ class ChamberTroubleIT {
         ChamberHands hands = shop.bean(ChamberHands.class);
         hands.openChamber(session);
         assertThat(lots).noneMatch(ChamberTroubleIT::isWeldSigned);
+        assertThat(hands.state(session).argonUsed()).extracting(use -> use.supply().value())
+                .containsExactly("G-0601", "G-0604");
+        assertThat(hands.state(session).argonUsed()).allMatch(use -> use.supply().value().equals("G-0604")
+                || use.standardLitres().signum() > 0);
         rhea.open("/chamber/" + session).shows("Session over");
         PlaywrightAssertions.assertThat(rhea.page().getByText("Sign the welds")).hasCount(0);
         hands.letStand(KIT, "Sectioned beside it: bright, no case");

@@ -46,6 +46,7 @@ class LineDayIT {
     @BeforeAll
     static void open() {
         shop = ShopServer.demo("--brightseam.demo-past=false", "--brightseam.plan-time=PT3S",
+                "--brightseam.line-layout=src/test/resources/line-all-day.yaml",
                 "--brightseam.scanner-burst-millis=900", "--brightseam.scanner-idle-millis=1000");
     }
 

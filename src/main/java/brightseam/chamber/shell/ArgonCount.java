@@ -64,12 +64,17 @@ final class ArgonCount {
                         Consumption.byContent(known.vessel(), before, after))));
     }
 
+    /** What was read when it was connected goes before the meter, which still told of the source before it then. */
     private Optional<ArgonReading> begins(
             Chamber chamber, ArgonSource source, ArgonRows.Span span, boolean alone, Moment now) {
-        return gauged(chamber, source, span.fromMillis(), alone, now)
-                .or(() -> store.readings(source.id(), READINGS_MAX).stream()
-                        .filter(one -> within(one, span.fromMillis() - READ_WITHIN.toMillis(),
-                                span.fromMillis() + SLACK.toMillis())).findFirst());
+        return read(source, span.fromMillis(), SLACK)
+                .or(() -> gauged(chamber, source, span.fromMillis(), alone, now))
+                .or(() -> read(source, span.fromMillis(), READ_WITHIN));
+    }
+
+    private Optional<ArgonReading> read(ArgonSource source, long millis, Duration before) {
+        return store.readings(source.id(), READINGS_MAX).stream()
+                .filter(one -> within(one, millis - before.toMillis(), millis + SLACK.toMillis())).findFirst();
     }
 
     private Optional<ArgonReading> ends(

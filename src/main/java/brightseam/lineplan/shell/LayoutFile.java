@@ -35,7 +35,11 @@ record LayoutFile(double secondsPerMetre, Duration readyBefore, List<HoursRow> s
                 : SharedTables.table("line", Path.of(file), LayoutFile.class);
         return new Layout(found.secondsPerMetre, found.readyBefore,
                 found.shifts.stream().map(row -> new Layout.Hours(
-                        LocalTime.parse(row.from()), LocalTime.parse(row.until()))).toList(),
+                        LocalTime.parse(row.from()), until(row.until()))).toList(),
                 found.places.stream().map(PlaceRow::place).toList());
+    }
+
+    private static LocalTime until(String time) {
+        return time.equals("24:00") ? LocalTime.MAX : LocalTime.parse(time);
     }
 }

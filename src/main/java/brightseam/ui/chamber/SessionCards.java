@@ -5,6 +5,8 @@ import brightseam.kernel.TravellerId;
 import brightseam.kernel.SupplyId;
 import brightseam.procedure.Vocabulary;
 import brightseam.procedure.Vocabulary.Caution;
+import brightseam.session.ArgonUse;
+import brightseam.session.ChamberSession;
 import brightseam.session.SessionRefusal;
 import brightseam.session.shell.ChamberGear;
 import brightseam.session.shell.SessionView;
@@ -141,12 +143,7 @@ final class SessionCards {
 
     private ChamberCard over(SessionView view, List<JointView> joints) {
         List<Doing.Line> lines = new ArrayList<>();
-        BigDecimal used = view.session().argonUsed().stream().map(use -> use.standardLitres())
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        Optional<BigDecimal> forecast = view.session().gas().purge().map(purge -> purge.argon()
-                .neededStandardLitres());
-        lines.add(new Doing.Line("Argon used", view.session().argonUsed().isEmpty() ? "not measured"
-                : cubic(used) + forecast.map(litres -> ", forecast " + cubic(litres)).orElse("")));
+        lines.add(new Doing.Line("Argon used", argonUsed(view.session())));
         lines.add(new Doing.Line("Joints welded", joints.stream().filter(JointLines::isWelded).count() + " of "
                 + joints.size()));
         lines.add(new Doing.Line("Joints with a doubt", String.valueOf(
@@ -156,6 +153,22 @@ final class SessionCards {
         return new ChamberCard(view.kitTitle(), StripWriter.stops(view.session().phase()).getLast().word()
                 .equals("Over") ? "Session over" : "Given up", new Doing.Over(lines), signing(view),
                 List.of(new ChamberCard.Way("Chambers", "chamber")));
+    }
+
+    /** By what the sources held before and after; none can hold more afterwards. */
+    static String argonUsed(ChamberSession session) {
+        List<ArgonUse> uses = session.argonUsed();
+        String contrary = uses.stream().filter(use -> use.standardLitres().signum() < 0)
+                .map(use -> use.supply().value()).sorted().collect(Collectors.joining(", "));
+        if (uses.isEmpty()) {
+            return "not measured";
+        }
+        if (!contrary.isEmpty()) {
+            return "not known: by its readings " + contrary + " held more afterwards";
+        }
+        return cubic(uses.stream().map(ArgonUse::standardLitres).reduce(BigDecimal.ZERO, BigDecimal::add))
+                + session.gas().purge().map(purge -> ", forecast " + cubic(purge.argon().neededStandardLitres()))
+                        .orElse("");
     }
 
     /** What an open nonconformance kept from being signed at the end, once it is decided. */
