@@ -1,11 +1,11 @@
 package brightseam.app;
 
-import brightseam.procedure.shell.CheckProcedures;
 import com.vaadin.flow.component.page.AppShellConfigurator;
 import com.vaadin.flow.component.page.Push;
 import com.vaadin.flow.shared.ui.Transport;
 import com.vaadin.flow.spring.annotation.EnableVaadin;
-import java.util.Arrays;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.scheduling.annotation.EnableScheduling;
@@ -18,14 +18,12 @@ import org.springframework.scheduling.annotation.EnableScheduling;
 public class Brightseam implements AppShellConfigurator {
 
     /**
-     * Runs the server; arguments are Spring Boot properties such as {@code --server.port=8080}. With {@code
-     * check-procedures <folder>} it checks that folder instead and ends.
+     * Runs the server; arguments are Spring Boot properties such as {@code --server.port=8080}. Where the first is the
+     * word of one of the {@link Commands}, that runs instead and ends the process.
      */
     public static void main(String[] args) {
-        if (args.length > 0 && args[0].equals(CheckProcedures.COMMAND)) {
-            CheckProcedures.main(Arrays.copyOfRange(args, 1, args.length));
-            return;
-        }
-        SpringApplication.run(Brightseam.class, args);
+        Commands.asked(args).ifPresentOrElse(
+                command -> System.exit(command.run(args, new PrintStream(System.out, true, StandardCharsets.UTF_8))),
+                () -> SpringApplication.run(Brightseam.class, args));
     }
 }

@@ -5,9 +5,9 @@ import brightseam.procedure.shell.ProcedureLoader.Loading;
 import brightseam.procedure.shell.ProcedureLoader.Unsound;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 
 /** The command that checks a folder of procedures without starting the server. */
@@ -22,14 +22,13 @@ public final class CheckProcedures {
 
     private CheckProcedures() {}
 
-    /** Checks the folder that the only argument names and ends the process with the status of {@link #check}. */
-    public static void main(String[] arguments) {
-        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        if (arguments.length != 1) {
+    /** {@link #check} of the folder that the only one of {@code arguments} names. */
+    public static int run(List<String> arguments, PrintStream out) {
+        if (arguments.size() != 1) {
             out.println("usage: " + COMMAND + " <folder>");
-            System.exit(NOT_ASKED_RIGHT);
+            return NOT_ASKED_RIGHT;
         }
-        System.exit(check(Path.of(arguments[0]), out));
+        return check(Path.of(arguments.getFirst()), out);
     }
 
     /**
