@@ -18,11 +18,20 @@ interface ForcedWrite {
      */
     static ForcedWrite of(DataSource source) {
         JdbcTemplate jdbc = new JdbcTemplate(source);
-        String product = jdbc.execute((ConnectionCallback<String>)
+        return isNeeded(source) ? () -> jdbc.execute("checkpoint sync") : () -> {};
+    }
+
+    /**
+     * Whether the database behind {@code source} acknowledges a commit before the disk has it.
+     *
+     * @throws IllegalStateException for a database of which that is not known
+     */
+    static boolean isNeeded(DataSource source) {
+        String product = new JdbcTemplate(source).execute((ConnectionCallback<String>)
                 connection -> connection.getMetaData().getDatabaseProductName());
         return switch (String.valueOf(product)) {
-            case "H2" -> () -> jdbc.execute("checkpoint sync");
-            case "PostgreSQL" -> () -> {};
+            case "H2" -> true;
+            case "PostgreSQL" -> false;
             default -> throw new IllegalStateException("no way known to force writes of " + product);
         };
     }

@@ -66,6 +66,11 @@ public final class TestLedger implements AutoCloseable {
         return rebuild;
     }
 
+    /** How far this ledger is on disk, from now on. */
+    public OnDisk onDisk() {
+        return new OnDisk(source, jdbc, ledger);
+    }
+
     /** The database, for projections and for looking at tables. */
     public JdbcClient jdbc() {
         return jdbc;
