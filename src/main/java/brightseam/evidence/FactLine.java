@@ -1,0 +1,17 @@
+package brightseam.evidence;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * One entry of a record as a person reads it.
+ *
+ * @param number its number, such as {@code 12}; behind a slash the number in the history that it carries
+ * @param type of the event
+ * @param at when it was written down, as the shop's clock said; empty where it does not say
+ * @param what in words: step, what happened, who signed and what for
+ * @param notYetAt when the ledger did not have it yet, as a signed head shows
+ * @param inBy when the ledger had it at the latest, as a signed head shows
+ */
+public record FactLine(String number, String type, Optional<Instant> at, String what, Optional<Instant> notYetAt,
+        Optional<Instant> inBy) {}
