@@ -1,5 +1,6 @@
 package brightseam.app;
 
+import brightseam.evidence.shell.VerifyFile;
 import brightseam.procedure.shell.CheckProcedures;
 import java.io.PrintStream;
 import java.util.Arrays;
@@ -9,7 +10,8 @@ import java.util.Optional;
 /** What the program does instead of running the server, by the word that is its first argument. */
 enum Commands {
 
-    CHECK_PROCEDURES(CheckProcedures.COMMAND, CheckProcedures::run);
+    CHECK_PROCEDURES(CheckProcedures.COMMAND, CheckProcedures::run),
+    VERIFY(VerifyFile.COMMAND, VerifyFile::run);
 
     private final String word;
     private final Command command;

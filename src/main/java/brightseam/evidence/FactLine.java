@@ -10,8 +10,9 @@ import java.util.Optional;
  * @param type of the event
  * @param at when it was written down, as the shop's clock said; empty where it does not say
  * @param what in words: step, what happened, who signed and what for
+ * @param signer the name of whoever signed; empty for an entry without a signature
  * @param notYetAt when the ledger did not have it yet, as a signed head shows
  * @param inBy when the ledger had it at the latest, as a signed head shows
  */
-public record FactLine(String number, String type, Optional<Instant> at, String what, Optional<Instant> notYetAt,
-        Optional<Instant> inBy) {}
+public record FactLine(String number, String type, Optional<Instant> at, String what, Optional<String> signer,
+        Optional<Instant> notYetAt, Optional<Instant> inBy) {}

@@ -32,7 +32,7 @@ final class FactLines {
             Optional<Instant> inBy = heads.inBy(read.entry().position());
             history(lines, number, read.content(), inBy);
             lines.add(new FactLine(number, read.entry().type(), at(read.content()),
-                    what(read.entry().type(), read.content()), before, inBy));
+                    what(read.entry().type(), read.content()), signer(read.content()), before, inBy));
         }
         return lines;
     }
@@ -45,7 +45,8 @@ final class FactLines {
             String type = told.text("type").orElse("event");
             Json event = told.at("event").orElse(new Json.Nothing());
             history(lines, number + "/" + count, event, inBy);
-            lines.add(new FactLine(number + "/" + count, type, at(event), what(type, event), Optional.empty(), inBy));
+            lines.add(new FactLine(number + "/" + count, type, at(event), what(type, event), signer(event),
+                    Optional.empty(), inBy));
         }
     }
 
@@ -55,6 +56,10 @@ final class FactLines {
         } catch (DateTimeException noTime) {
             return Optional.empty();
         }
+    }
+
+    private static Optional<String> signer(Json content) {
+        return content.text("signature", "signer", "name");
     }
 
     private static String what(String type, Json content) {

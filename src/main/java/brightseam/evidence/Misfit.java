@@ -76,4 +76,10 @@ public sealed interface Misfit {
 
     /** Paper and file are of different things; {@code what} says in which they differ. */
     record MarkDiffers(String what, String paper, String file) implements Misfit {}
+
+    /** The pages of a print do not show something that the entries say. */
+    record PagesLack(String what) implements Misfit {}
+
+    /** A file that was given beside the evidence is named by none of its entries. */
+    record FileNotNamed(String file, String sha256) implements Misfit {}
 }

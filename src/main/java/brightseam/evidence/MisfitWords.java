@@ -16,6 +16,10 @@ public final class MisfitWords {
                     + " bytes (" + wrong.text() + ").";
             case Misfit.ProcedureNotApproved wrong -> "The procedure of the record, " + wrong.id() + " revision "
                     + wrong.revision() + ", is not among the approvals in the file.";
+            case Misfit.PagesLack wrong -> "The pages are not those of this file: they do not show " + wrong.what()
+                    + ".";
+            case Misfit.FileNotNamed wrong -> "No entry names " + wrong.file() + ", whose SHA-256 is " + wrong.sha256()
+                    + ".";
             case Misfit.MarkUnreadable wrong -> "This is no mark of a record: " + wrong.text();
             case Misfit.MarkDiffers wrong -> "Paper and file do not belong together. On paper " + wrong.what() + " is "
                     + wrong.paper() + ", in the file " + wrong.file() + ".";

@@ -5,7 +5,6 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -13,7 +12,7 @@ import java.util.stream.Collectors;
 public final class VerdictWords {
 
     /** As the printed record writes times. */
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM uuuu HH:mm:ss", Locale.ENGLISH);
+    private static final DateTimeFormatter TIME = PageCheck.TIME;
 
     /** What a terminal would obey or hide instead of showing it. */
     private static final String UNPRINTABLE = "[\\p{Cc}\\p{Cf}\\p{Co}\\p{Cn}]";

@@ -56,6 +56,11 @@ public record RecordMark(TravellerId traveller, long entries, String hash, Optio
         this(traveller, entries, hash, Optional.empty());
     }
 
+    /** The same record with the head of the file that goes with it. */
+    public RecordMark sealedAt(Sealed head) {
+        return new RecordMark(traveller, entries, hash, Optional.of(head));
+    }
+
     /** As the symbol carries it. */
     public String payload() {
         String bare = " " + traveller + " " + entries + " " + hash.toUpperCase(Locale.ROOT);

@@ -22,7 +22,7 @@ final class SampleLedger {
             NoteKey.of("sample-shop", Hash.sha256("sample".getBytes(StandardCharsets.UTF_8)).bytes());
     static final NoteKey NEXT_KEY =
             NoteKey.of("sample-shop", Hash.sha256("next".getBytes(StandardCharsets.UTF_8)).bytes());
-    private static final String PROCEDURE = "id: TUBE\ntitle: Clean the tube – é ℃ \uD83D\uDD27\n";
+    static final String PROCEDURE = "id: TUBE\ntitle: Clean the tube – é ℃ \uD83D\uDD27\n";
 
     private final List<Entry> entries = new ArrayList<>();
     private final String origin;

@@ -16,6 +16,15 @@ class RecordMarkTest {
     }
 
     @Test
+    void the_second_form_names_the_head_that_the_file_is_proven_against() {
+        RecordMark sealed = MARK.sealedAt(new RecordMark.Sealed(4812, "ab".repeat(32)));
+        assertThat(sealed.payload()).isEqualTo("BSREC2 T-1042.1 57 " + "0AF3".repeat(16) + " 4812 " + "AB".repeat(32));
+        assertThat(RecordMark.read(sealed.payload())).contains(sealed);
+        assertThat(RecordMark.read(sealed.payload().replace("BSREC2", "BSREC1"))).isEmpty();
+        assertThat(RecordMark.read(sealed.payload().replace(" 4812 ", " 0 "))).isEmpty();
+    }
+
+    @Test
     void anything_else_is_nothing_of_ours() {
         assertThat(RecordMark.read("BSREC2 T-1042.1 57 " + "0AF3".repeat(16))).isEmpty();
         assertThat(RecordMark.read("BSREC1 t-1042 57 " + "0AF3".repeat(16))).isEmpty();

@@ -4,12 +4,15 @@ import brightseam.kernel.Moment;
 import brightseam.report.Approval;
 import brightseam.report.HeatDetails;
 import brightseam.report.Phrases;
+import brightseam.report.RecordMark;
+import brightseam.report.SealedWith;
 import brightseam.report.TravellerDocument;
 import brightseam.report.TravellerDocument.FollowedProcedure;
 import brightseam.report.TravellerDocument.Identity;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
 import org.w3c.dom.Element;
 
 /** Lays a document out on A4. */
@@ -20,12 +23,18 @@ final class RecordPaper {
     private final TravellerDocument told;
     private final ZoneId zone;
     private final String safetyNotice;
+    private final Optional<SealedWith> evidence;
     private final Sheet sheet;
 
     RecordPaper(TravellerDocument told, ZoneId zone, String safetyNotice) {
+        this(told, zone, safetyNotice, Optional.empty());
+    }
+
+    RecordPaper(TravellerDocument told, ZoneId zone, String safetyNotice, Optional<SealedWith> evidence) {
         this.told = told;
         this.zone = zone;
         this.safetyNotice = safetyNotice;
+        this.evidence = evidence;
         this.sheet = new Sheet("Record of traveller " + told.identity().id());
     }
 
@@ -42,7 +51,7 @@ final class RecordPaper {
         new StepPaper(sheet, zone).write(told.steps());
         new ChamberPaper(sheet, zone).write(told.chamber());
         new TroublePaper(sheet, zone).write(told);
-        new ProofPaper(sheet).write(told);
+        new ProofPaper(sheet).write(told, mark(), evidence);
         sheet.add(body, "p", "notice", safetyNotice);
         return sheet;
     }
@@ -72,7 +81,11 @@ final class RecordPaper {
                 + (identity.quarantined() ? ", in quarantine" : "") + (told.isSuspect() ? ", SUSPECT" : ""));
         Element symbol = sheet.add(sheet.add(row, "td", "symbol"), "object", "data-matrix");
         symbol.setAttribute("type", DataMatrixDrawer.TYPE);
-        symbol.setAttribute(DataMatrixDrawer.PAYLOAD, told.recordMark().payload());
+        symbol.setAttribute(DataMatrixDrawer.PAYLOAD, mark().payload());
+    }
+
+    private RecordMark mark() {
+        return evidence.map(with -> told.recordMark().sealedAt(with.head())).orElseGet(told::recordMark);
     }
 
     private void identity(Element body) {

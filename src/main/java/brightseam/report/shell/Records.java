@@ -19,6 +19,7 @@ import brightseam.report.HeatDetails;
 import brightseam.report.Lookups;
 import brightseam.report.OxygenReadings;
 import brightseam.report.RecordedLine;
+import brightseam.report.SealedWith;
 import brightseam.report.TravellerDocument;
 import brightseam.report.Who;
 import brightseam.supply.shell.Supplies;
@@ -70,6 +71,12 @@ public class Records {
     public Optional<byte[]> pdf(TravellerId id, String printedBy) {
         return document(id).map(document -> new RecordPaper(document, ZoneId.systemDefault(),
                 vocabulary.safetyNotice()).print(clock.now(), printedBy));
+    }
+
+    /** {@code document} as PDF on A4, printed by {@code printedBy}, naming the file of evidence that goes with it. */
+    public byte[] pdf(TravellerDocument document, SealedWith evidence, String printedBy) {
+        return new RecordPaper(document, ZoneId.systemDefault(), vocabulary.safetyNotice(), Optional.of(evidence))
+                .print(clock.now(), printedBy);
     }
 
     /** Every entry of the record as CSV, hashes included, so that anybody can derive them anew. */
