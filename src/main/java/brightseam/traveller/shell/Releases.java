@@ -46,10 +46,20 @@ public class Releases {
             long last = travellers.rows().lastReleaseNumber();
             List<Prepared<Traveller>> parts = new ArrayList<>();
             for (ReleaseOrder order : orders) {
-                parts.add(prepare(origin, new TravellerId("T-" + (++last)), order));
+                last = free(last + 1);
+                parts.add(prepare(origin, new TravellerId("T-" + last), order));
             }
             return Prepared.all(parts);
         }, actor);
+    }
+
+    /** Another lead may have released since the last number was read; that is no reason to refuse this one. */
+    private long free(long number) {
+        long free = number;
+        while (travellers.find(new TravellerId("T-" + free)).isPresent()) {
+            free++;
+        }
+        return free;
     }
 
     private Prepared<Traveller> prepare(Origin origin, TravellerId id, ReleaseOrder order) {
