@@ -83,7 +83,7 @@ final class Registers {
         Origin origin = crew.origin(DemoPerson.ODA_MARSH);
         accepted(people.run(new PersonCommand.Register(
                 origin, person.badge(), person.fullName(), List.of(person.role()))));
-        accepted(people.setPin(origin, person.badge(), person.pin()));
+        accepted(people.setPin(crew.origin(person), person.badge(), person.pin()));
         person.stamp().ifPresent(stamp ->
                 accepted(people.run(new PersonCommand.IssueStamp(origin, person.badge(), stamp))));
         person.qualifications().forEach(word -> qualify(person, word, QUALIFIED_FOR));

@@ -9,10 +9,14 @@ import brightseam.people.PersonCommand.ChangeRoles;
 import brightseam.people.PersonCommand.Deactivate;
 import brightseam.people.PersonCommand.GrantQualification;
 import brightseam.people.PersonCommand.IssueStamp;
+import brightseam.people.PersonCommand.LoseStamp;
 import brightseam.people.PersonCommand.Register;
+import brightseam.people.PersonCommand.ReturnStamp;
 import brightseam.people.PersonCommand.SetPin;
 import brightseam.people.PersonCommand.UnlockPin;
+import brightseam.people.PersonCommand.VoidStamp;
 import brightseam.people.PersonCommand.WithdrawStamp;
+import brightseam.people.PersonEvent.FirstPinSet;
 import brightseam.people.PersonEvent.PersonDeactivated;
 import brightseam.people.PersonEvent.PersonRegistered;
 import brightseam.people.PersonEvent.PinSet;
@@ -20,10 +24,14 @@ import brightseam.people.PersonEvent.PinUnlocked;
 import brightseam.people.PersonEvent.QualificationGranted;
 import brightseam.people.PersonEvent.RolesChanged;
 import brightseam.people.PersonEvent.StampIssued;
+import brightseam.people.PersonEvent.StampLost;
+import brightseam.people.PersonEvent.StampReturned;
+import brightseam.people.PersonEvent.StampVoided;
 import brightseam.people.PersonEvent.StampWithdrawn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Decides commands about one person. */
 public final class PersonDecider {
@@ -56,12 +64,12 @@ public final class PersonDecider {
 
     private static boolean mayAsk(PersonCommand command, PersonFacts facts) {
         BadgeId by = command.origin().by();
-        boolean ownPin = command instanceof SetPin && by.equals(command.badge());
+        boolean own = by.equals(command.badge()) && (command instanceof SetPin || command instanceof LoseStamp);
         boolean administrator = facts.asker()
                 .filter(Person::active)
                 .filter(asker -> asker.holds(Role.ADMINISTRATOR))
                 .isPresent();
-        return ownPin || administrator || by.equals(Origin.SHOP);
+        return own || administrator || by.equals(Origin.SHOP);
     }
 
     private static List<PersonEvent> register(Optional<Person> person, Register command, List<Refusal> refusals) {
@@ -77,7 +85,7 @@ public final class PersonDecider {
 
     private static List<PersonEvent> change(
             Person person, PersonCommand command, PersonFacts facts, List<Refusal> refusals) {
-        if (!person.active()) {
+        if (!person.active() && !reachesLeavers(command)) {
             refusals.add(new PersonRefusal.PersonInactive(person.badge()));
         }
         return switch (command) {
@@ -85,12 +93,42 @@ public final class PersonDecider {
             case ChangeRoles change -> changeRoles(person, change, facts, refusals);
             case IssueStamp issue -> issueStamp(person, issue, facts, refusals);
             case WithdrawStamp withdraw -> withdrawStamp(person, withdraw, refusals);
+            case ReturnStamp back -> ofStamp(person, back.stamp(), facts, Stamp::mayReturn, refusals,
+                    new StampReturned(back.origin(), back.badge(), back.stamp(), reason(back.reason())));
+            case LoseStamp lost -> ofStamp(person, lost.stamp(), facts, Stamp::mayLose, refusals,
+                    new StampLost(lost.origin(), lost.badge(), lost.stamp(), reason(lost.reason())));
+            case VoidStamp gone -> ofStamp(person, gone.stamp(), facts, Stamp::mayVoid, refusals,
+                    new StampVoided(gone.origin(), gone.badge(), gone.stamp(), reason(gone.reason())));
             case GrantQualification grant -> List.of(
                     new QualificationGranted(grant.origin(), grant.badge(), grant.qualification()));
             case Deactivate deactivate -> deactivate(person, deactivate, facts, refusals);
-            case SetPin set -> List.of(new PinSet(set.origin(), set.badge()));
+            case SetPin set -> List.of(setPin(set));
             case UnlockPin unlock -> List.of(new PinUnlocked(unlock.origin(), unlock.badge()));
         };
+    }
+
+    /** What becomes of a stamp is written down after its holder has left, too. */
+    private static boolean reachesLeavers(PersonCommand command) {
+        return command instanceof ReturnStamp || command instanceof LoseStamp || command instanceof VoidStamp;
+    }
+
+    /** Whoever sets another's PIN knows it; so it is good for nothing but choosing the next one. */
+    private static PersonEvent setPin(SetPin command) {
+        BadgeId by = command.origin().by();
+        return by.equals(command.badge()) || by.equals(Origin.SHOP)
+                ? new PinSet(command.origin(), command.badge())
+                : new FirstPinSet(command.origin(), command.badge());
+    }
+
+    private static List<PersonEvent> ofStamp(Person person, String number, PersonFacts facts,
+            Predicate<Stamp> may, List<Refusal> refusals, PersonEvent event) {
+        Optional<Stamp> stamp = facts.stamp().filter(found -> found.holder().equals(person.badge()));
+        if (stamp.isEmpty()) {
+            refusals.add(new PersonRefusal.StampUnknown(person.badge(), number));
+        }
+        stamp.filter(may.negate()).ifPresent(found ->
+                refusals.add(new PersonRefusal.StampNot(found.number(), found.state())));
+        return List.of(event);
     }
 
     private static List<PersonEvent> changeRoles(

@@ -1,5 +1,7 @@
 package brightseam.people;
 
+import brightseam.people.PersonEvent.FirstPinSet;
+import brightseam.people.PersonEvent.OfStamp;
 import brightseam.people.PersonEvent.PersonDeactivated;
 import brightseam.people.PersonEvent.PersonRegistered;
 import brightseam.people.PersonEvent.PinLocked;
@@ -10,7 +12,6 @@ import brightseam.people.PersonEvent.QualificationGranted;
 import brightseam.people.PersonEvent.RolesChanged;
 import brightseam.people.PersonEvent.SignedIn;
 import brightseam.people.PersonEvent.StampIssued;
-import brightseam.people.PersonEvent.StampWithdrawn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,10 +45,12 @@ public final class PersonFold {
             case PersonRegistered again -> throw new IllegalStateException("handled above: " + again);
             case RolesChanged change -> with(person, change.roles(), person.stamp());
             case StampIssued issued -> with(person, person.roles(), Optional.of(issued.stamp()));
-            case StampWithdrawn withdrawn -> with(person, person.roles(), Optional.empty());
+            case OfStamp ended -> with(person, person.roles(),
+                    person.stamp().filter(held -> !held.equals(ended.stamp())));
             case QualificationGranted granted -> qualified(person, granted.qualification());
             case PersonDeactivated left -> flags(person, false, person.pinSet(), person.pinLocked());
             case PinSet set -> flags(person, person.active(), true, person.pinLocked());
+            case FirstPinSet set -> flags(person, person.active(), true, person.pinLocked());
             case PinLocked locked -> flags(person, person.active(), person.pinSet(), true);
             case PinUnlocked unlocked -> flags(person, person.active(), person.pinSet(), false);
             case PinRefused refused -> person;

@@ -101,4 +101,20 @@ public sealed interface PersonRefusal extends Refusal {
             return "shop-already-open";
         }
     }
+
+    /** No stamp of this number was issued to this badge. */
+    record StampUnknown(BadgeId badge, String stamp) implements PersonRefusal {
+        @Override
+        public String code() {
+            return "stamp-unknown";
+        }
+    }
+
+    /** What the stamp is now does not let that happen to it. */
+    record StampNot(String stamp, Stamp.State state) implements PersonRefusal {
+        @Override
+        public String code() {
+            return "stamp-state";
+        }
+    }
 }

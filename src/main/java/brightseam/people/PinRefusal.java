@@ -53,4 +53,36 @@ public sealed interface PinRefusal extends Refusal {
             return "place-too-often";
         }
     }
+
+    /** The PIN is right and has lived too long: it serves for nothing but choosing another one. */
+    record PinExpired(BadgeId badge) implements PinRefusal {
+        @Override
+        public String code() {
+            return "pin-expired";
+        }
+    }
+
+    /** The PIN is right and was chosen by somebody else: it serves for nothing but choosing another one. */
+    record PinIsFirst(BadgeId badge) implements PinRefusal {
+        @Override
+        public String code() {
+            return "pin-first";
+        }
+    }
+
+    /** The new PIN is one of the person's last ones. */
+    record PinUsedBefore(int lastOnes) implements PinRefusal {
+        @Override
+        public String code() {
+            return "pin-used-before";
+        }
+    }
+
+    /** The badge is not signed in on this tablet any more: badge and PIN are asked for again. */
+    record SignedOut(BadgeId badge) implements PinRefusal {
+        @Override
+        public String code() {
+            return "signed-out";
+        }
+    }
 }

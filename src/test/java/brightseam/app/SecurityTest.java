@@ -34,7 +34,8 @@ class SecurityTest {
                 "--brightseam.pin-strength=4",
                 "--spring.flyway.enabled=false",
                 "--spring.sql.init.mode=always",
-                "--spring.sql.init.schema-locations=classpath:db/migration/common/V10__people.sql",
+                "--spring.sql.init.schema-locations=classpath:db/migration/common/V10__people.sql,"
+                        + "classpath:db/migration/common/V88__pin_life.sql",
                 "--spring.datasource.url=jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
         port = ((ServletWebServerApplicationContext) shop).getWebServer().getPort();
         assertThat(shop.getBean(FirstRun.class).open(new BadgeId(BADGE), "Ada Moreau", PIN))

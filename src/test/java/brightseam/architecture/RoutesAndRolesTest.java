@@ -59,6 +59,7 @@ class RoutesAndRolesTest {
                 entry("sign-in", ANYBODY),
                 entry("first-run", ANYBODY),
                 entry("leave", SIGNED_IN),
+                entry("pin", SIGNED_IN),
                 entry("demo", SIGNED_IN),
                 entry("bench", "FABRICATOR"),
                 entry("board", DESKS),
@@ -101,6 +102,7 @@ class RoutesAndRolesTest {
                 entry("shop/people/:badge", "ADMINISTRATOR"),
                 entry("shop/procedures", OFFICE),
                 entry("shop/procedures/:id", OFFICE),
+                entry("shop/stamps", "ADMINISTRATOR INSPECTOR"),
                 entry("shop/stations", OFFICE),
                 entry("shop/supplies", OFFICE));
     }

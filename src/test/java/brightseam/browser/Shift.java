@@ -108,7 +108,7 @@ final class Shift implements AutoCloseable {
         Origin office = new Origin(server.bean(DemoClock.class).now(), DemoPerson.ODA_MARSH.badge(), "office", true);
         BadgeId id = new BadgeId(badge);
         people.run(new PersonCommand.Register(office, id, name, List.of(Role.INSPECTOR)));
-        people.setPin(office, id, pin);
+        people.setPin(new Origin(office.at(), id, "office", true), id, pin);
         people.run(new PersonCommand.IssueStamp(office, id, stamp));
     }
 

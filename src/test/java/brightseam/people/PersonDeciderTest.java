@@ -12,15 +12,24 @@ import brightseam.kernel.Refusal;
 import brightseam.people.PersonCommand.ChangeRoles;
 import brightseam.people.PersonCommand.Deactivate;
 import brightseam.people.PersonCommand.IssueStamp;
+import brightseam.people.PersonCommand.LoseStamp;
 import brightseam.people.PersonCommand.Register;
+import brightseam.people.PersonCommand.ReturnStamp;
 import brightseam.people.PersonCommand.SetPin;
 import brightseam.people.PersonCommand.UnlockPin;
+import brightseam.people.PersonCommand.VoidStamp;
 import brightseam.people.PersonCommand.WithdrawStamp;
+import brightseam.people.PersonEvent.FirstPinSet;
 import brightseam.people.PersonEvent.PersonDeactivated;
 import brightseam.people.PersonEvent.PersonRegistered;
 import brightseam.people.PersonEvent.PinSet;
 import brightseam.people.PersonEvent.RolesChanged;
+import brightseam.people.PersonEvent.StampIssued;
+import brightseam.people.PersonEvent.StampLost;
+import brightseam.people.PersonEvent.StampReturned;
+import brightseam.people.PersonEvent.StampVoided;
 import brightseam.people.PersonEvent.StampWithdrawn;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -29,6 +38,7 @@ class PersonDeciderTest {
 
     private static final Person ADMINISTRATOR = Staff.person(ADA, Role.ADMINISTRATOR);
     private static final Person INSPECTOR = Staff.person(BO, Role.INSPECTOR);
+    private static final Stamp HELD = Stamp.of(List.of(new StampIssued(by(ADA), BO, "BS-7")));
     private static final PersonFacts FACTS = new PersonFacts(Optional.of(ADMINISTRATOR), 1, Optional.empty());
 
     @Test
@@ -62,6 +72,60 @@ class PersonDeciderTest {
                 .containsExactly(new PinSet(by(BO), BO));
         assertThat(codes(Optional.of(ADMINISTRATOR), new SetPin(by(BO), ADA), byInspector))
                 .containsExactly("not-administrator");
+    }
+
+    @Test
+    void a_pin_that_an_administrator_sets_for_somebody_is_a_first_pin() {
+        assertThat(events(Optional.of(INSPECTOR), new SetPin(by(ADA), BO), FACTS))
+                .containsExactly(new FirstPinSet(by(ADA), BO));
+        assertThat(events(Optional.of(ADMINISTRATOR), new SetPin(by(ADA), ADA), FACTS))
+                .containsExactly(new PinSet(by(ADA), ADA));
+    }
+
+    @Test
+    void a_stamp_is_returned_lost_or_voided_with_a_reason_even_after_its_holder_left() {
+        Person left = Staff.left(Staff.stamped(INSPECTOR, "BS-7"));
+        assertThat(events(Optional.of(left), new ReturnStamp(by(ADA), BO, "BS-7", "on the last day"), about(HELD)))
+                .containsExactly(new StampReturned(by(ADA), BO, "BS-7", "on the last day"));
+        assertThat(events(Optional.of(left), new LoseStamp(by(ADA), BO, "BS-7", "not in the drawer"), about(HELD)))
+                .containsExactly(new StampLost(by(ADA), BO, "BS-7", "not in the drawer"));
+        assertThat(events(Optional.of(left), new VoidStamp(by(ADA), BO, "BS-7", "cut through"), about(HELD)))
+                .containsExactly(new StampVoided(by(ADA), BO, "BS-7", "cut through"));
+    }
+
+    @Test
+    void its_holder_may_say_that_a_stamp_is_lost_and_nothing_else_of_it() {
+        PersonFacts byHolder = new PersonFacts(Optional.of(INSPECTOR), 1, Optional.empty(), Optional.of(HELD));
+        assertThat(events(Optional.of(INSPECTOR), new LoseStamp(by(BO), BO, "BS-7", "fell into the pit"), byHolder))
+                .hasSize(1);
+        assertThat(codes(Optional.of(INSPECTOR), new VoidStamp(by(BO), BO, "BS-7", "worn"), byHolder))
+                .containsExactly("not-administrator");
+        assertThat(codes(Optional.of(ADMINISTRATOR), new LoseStamp(by(BO), ADA, "BS-7", "gone"), byHolder))
+                .containsExactly("not-administrator", "stamp-unknown");
+    }
+
+    @Test
+    void a_voided_stamp_stays_voided_and_a_lost_one_can_be_found() {
+        Stamp voided = after(HELD, new StampVoided(by(ADA), BO, "BS-7", "worn"));
+        Stamp lost = after(HELD, new StampLost(by(ADA), BO, "BS-7", "gone"));
+        for (PersonCommand command : List.of(new ReturnStamp(by(ADA), BO, "BS-7", "found"),
+                new LoseStamp(by(ADA), BO, "BS-7", "gone"), new VoidStamp(by(ADA), BO, "BS-7", "again"))) {
+            assertThat(codes(Optional.of(INSPECTOR), command, about(voided))).containsExactly("stamp-state");
+        }
+        assertThat(codes(Optional.of(INSPECTOR), new VoidStamp(by(ADA), BO, "BS-7", "unseen"), about(lost)))
+                .containsExactly("stamp-state");
+        assertThat(events(Optional.of(INSPECTOR), new ReturnStamp(by(ADA), BO, "BS-7", "found"), about(lost)))
+                .hasSize(1);
+    }
+
+    private static PersonFacts about(Stamp stamp) {
+        return new PersonFacts(Optional.of(ADMINISTRATOR), 1, Optional.empty(), Optional.of(stamp));
+    }
+
+    private static Stamp after(Stamp stamp, PersonEvent.OfStamp event) {
+        List<PersonEvent.OfStamp> story = new ArrayList<>(stamp.story());
+        story.add(event);
+        return Stamp.of(story);
     }
 
     @Test

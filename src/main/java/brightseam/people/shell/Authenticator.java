@@ -2,15 +2,20 @@ package brightseam.people.shell;
 
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.Origin;
+import brightseam.kernel.Refusal;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.people.Person;
 import brightseam.people.PersonEvent;
 import brightseam.people.PersonEvent.PinLocked;
 import brightseam.people.PersonEvent.PinRefused;
+import brightseam.people.PinLife;
 import brightseam.people.PinRefusal.PinClosed;
+import brightseam.people.PinRefusal.PinExpired;
+import brightseam.people.PinRefusal.PinIsFirst;
 import brightseam.people.PinRefusal.PinTooSoon;
 import brightseam.people.PinRefusal.PinWrong;
 import brightseam.people.PinRefusal.PlaceTooOften;
+import brightseam.people.PinRefusal.SignedOut;
 import brightseam.people.PinRules;
 import brightseam.people.Recognition;
 import brightseam.people.Recognition.NotRecognised;
@@ -53,29 +58,49 @@ public class Authenticator {
 
     /**
      * Who signs on {@code tablet}: the PIN is asked for at every signature. Whether that person may sign the step is
-     * for {@link brightseam.people.SigningRules}.
+     * for {@link brightseam.people.SigningRules}. On a tablet that people sign in on, the badge has to be signed in:
+     * after it lay idle or was handed over, badge and PIN are asked for again.
      *
-     * @return refused with {@code pin-wrong}, {@code pin-closed}, {@code pin-too-soon} or {@code place-too-often}
+     * @return refused with {@code signed-out}, {@code pin-wrong}, {@code pin-closed}, {@code pin-too-soon}, {@code
+     *     place-too-often}, {@code pin-first} or {@code pin-expired}
      */
     public Recognition signing(String tablet, BadgeId badge, String pin) {
-        boolean signedInHere = tablets.find(tablet)
-                .flatMap(tablets::present)
-                .filter(badge::equals)
-                .isPresent();
-        return recognise(tablet, tablet, badge, pin, "signature", signedInHere ? SIGNED_IN_AND_PIN : BADGE_AND_PIN);
+        Optional<Tablet> known = tablets.find(tablet);
+        boolean signedInHere = known.flatMap(tablets::present).filter(badge::equals).isPresent();
+        if (known.isPresent() && !signedInHere) {
+            return new NotRecognised(new SignedOut(badge));
+        }
+        return usable(recognise(
+                tablet, tablet, badge, pin, "signature", signedInHere ? SIGNED_IN_AND_PIN : BADGE_AND_PIN));
     }
 
-    /**
-     * Checks a PIN for something other than signing in or a signature, such as changing it.
-     *
-     * @param purpose a few words for the record of a refused try
-     */
-    public Recognition check(String tablet, BadgeId badge, String pin, String purpose) {
-        return recognise(tablet, tablet, badge, pin, purpose, BADGE_AND_PIN);
+    /** Who signs in; refused as {@link #signing}, tries counted by {@code place}, such as an address. */
+    Recognition signingIn(String place, String tablet, BadgeId badge, String pin) {
+        return usable(recognise(place, tablet, badge, pin, "sign-in", BADGE_AND_PIN));
     }
 
-    /** As {@link #check}, but counts tries by {@code place}, such as an address. */
-    Recognition recognise(
+    /** Whose PIN {@code pin} is, to choose another one: good for that though it is a first one or has expired. */
+    Recognition choosingPin(String place, String tablet, BadgeId badge, String pin) {
+        return recognise(place, tablet, badge, pin, "new PIN", BADGE_AND_PIN);
+    }
+
+    private Recognition usable(Recognition recognition) {
+        return recognition instanceof Recognised(Signer signer)
+                ? pins.find(signer.badge()).map(kept -> pins.standing(kept, clock.now().wall()))
+                        .flatMap(standing -> refusal(signer.badge(), standing))
+                        .<Recognition>map(NotRecognised::new).orElse(recognition)
+                : recognition;
+    }
+
+    private static Optional<Refusal> refusal(BadgeId badge, PinLife.Standing standing) {
+        return switch (standing) {
+            case GOOD, ENDS_SOON -> Optional.empty();
+            case EXPIRED -> Optional.of(new PinExpired(badge));
+            case FIRST -> Optional.of(new PinIsFirst(badge));
+        };
+    }
+
+    private Recognition recognise(
             String place, String tablet, BadgeId badge, String pin, String purpose, String factors) {
         long waitSeconds = places.claimTry(place);
         if (waitSeconds > 0) {
@@ -90,7 +115,7 @@ public class Authenticator {
             }
         }
         if (pins.matches(kept, pin) && person.isPresent()) {
-            pins.forgive(badge);
+            pins.right(badge, kept.orElseThrow(), pin, clock.now().wall());
             places.forgive(place);
             return new Recognised(Signer.of(person.get(), factors));
         }
@@ -105,7 +130,7 @@ public class Authenticator {
                 return kept;
             }
             if (claims == CLAIMS_MAX) {
-                return kept.map(k -> new Kept(k.hash(), k.failures(), time.millis() + 1000));
+                return kept.map(k -> k.until(time.millis() + 1000));
             }
             kept = pins.find(badge);
         }

@@ -16,7 +16,6 @@ import brightseam.people.PersonRefusal.ShopAlreadyOpen;
 import brightseam.people.PinRefusal;
 import brightseam.people.PinRules;
 import brightseam.people.Role;
-import brightseam.people.shell.Pins.Kept;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -74,7 +73,7 @@ public class FirstRun {
     private Decision<PersonEvent> store(Origin origin, BadgeId badge, String pin, List<PersonEvent> registered) {
         List<PersonEvent> events = new ArrayList<>(registered);
         events.add(new PinSet(origin, badge));
-        pins.put(badge, new Kept(pins.hash(pin), 0, 0));
+        pins.replace(badge, pins.hash(pin), origin.at().wall(), false);
         boolean stored = false;
         try {
             stored = journal.store(badge, 0, events,

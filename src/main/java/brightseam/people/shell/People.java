@@ -5,6 +5,7 @@ import brightseam.kernel.Decision;
 import brightseam.kernel.Decision.Accepted;
 import brightseam.kernel.Decision.Refused;
 import brightseam.kernel.Origin;
+import brightseam.kernel.shell.ShopClock;
 import brightseam.people.Person;
 import brightseam.people.PersonCommand;
 import brightseam.people.PersonCommand.ChangeRoles;
@@ -15,11 +16,15 @@ import brightseam.people.PersonCommand.UnlockPin;
 import brightseam.people.PersonDecider;
 import brightseam.people.PersonEvent;
 import brightseam.people.PersonFacts;
+import brightseam.people.PinLife;
 import brightseam.people.PinRefusal;
+import brightseam.people.PinRefusal.PinUsedBefore;
 import brightseam.people.PinRules;
 import brightseam.people.Role;
-import brightseam.people.shell.Pins.Kept;
+import brightseam.people.Stamp;
 import brightseam.people.shell.PersonJournal.Folded;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
@@ -34,12 +39,14 @@ public class People {
     private final PersonJournal journal;
     private final Pins pins;
     private final Tablets tablets;
+    private final ShopClock clock;
 
-    People(PersonReader people, PersonJournal journal, Pins pins, Tablets tablets) {
+    People(PersonReader people, PersonJournal journal, Pins pins, Tablets tablets, ShopClock clock) {
         this.people = people;
         this.journal = journal;
         this.pins = pins;
         this.tablets = tablets;
+        this.clock = clock;
     }
 
     /** The person with this badge, active or not. */
@@ -52,9 +59,19 @@ public class People {
         return people.all();
     }
 
-    /** The stamp register: every number ever issued, by number. */
-    public List<StampRecord> stamps() {
-        return people.stamps();
+    /** The stamp register: every stamp ever issued with its story, by number. */
+    public List<Stamp> stamps() {
+        return people.stampNumbers().stream().map(journal::stamp).flatMap(Optional::stream).toList();
+    }
+
+    /** What the PIN of {@code badge} is good for now; empty where none is set. */
+    public Optional<PinLife.Standing> pinStanding(BadgeId badge) {
+        return pins.find(badge).map(kept -> pins.standing(kept, clock.now().wall()));
+    }
+
+    /** When the PIN of {@code badge} ends; empty where none is set or PINs do not end. */
+    public Optional<Instant> pinEnds(BadgeId badge) {
+        return pins.find(badge).flatMap(pins::endOf);
     }
 
     /**
@@ -75,21 +92,25 @@ public class People {
     }
 
     /**
-     * Sets the PIN of {@code badge}: one's own, after {@link Authenticator#check} with the old one, or as an
-     * administrator. A closed badge stays closed until it is unlocked.
+     * Sets the PIN of {@code badge}: one's own, through {@link PinChange}; or as an administrator a first one, which
+     * is good for nothing but choosing another. A closed badge stays closed until it is unlocked.
      *
-     * @return refused with {@code pin-form} or {@code pin-trivial} besides the rules for people
+     * @return refused with {@code pin-form}, {@code pin-trivial} or, for one's own, {@code pin-used-before} besides
+     *     the rules for people
      */
     public Decision<PersonEvent> setPin(Origin origin, BadgeId badge, String pin) {
-        List<PinRefusal> weak = PinRules.broken(badge, pin);
+        List<PinRefusal> weak = new ArrayList<>(PinRules.broken(badge, pin));
+        if (origin.by().equals(badge) && weak.isEmpty() && pins.wasUsed(badge, pin)) {
+            weak.add(new PinUsedBefore(PinLife.LAST_ONES));
+        }
         if (!weak.isEmpty()) {
             return Decision.refused(weak);
         }
         String hash = pins.hash(pin);
         Decision<PersonEvent> decision = decideAndStore(new SetPin(origin, badge));
-        if (decision instanceof Accepted<PersonEvent>) {
-            int failures = pins.find(badge).map(Kept::failures).orElse(0);
-            pins.put(badge, new Kept(hash, failures, 0));
+        if (decision instanceof Accepted<PersonEvent>(List<PersonEvent> events)) {
+            boolean first = events.stream().anyMatch(PersonEvent.FirstPinSet.class::isInstance);
+            pins.replace(badge, hash, origin.at().wall(), first);
         }
         return decision;
     }
@@ -123,6 +144,9 @@ public class People {
             case PersonCommand.Register register -> { }
             case IssueStamp issue -> { }
             case PersonCommand.WithdrawStamp withdraw -> { }
+            case PersonCommand.ReturnStamp back -> { }
+            case PersonCommand.LoseStamp lost -> { }
+            case PersonCommand.VoidStamp gone -> { }
             case PersonCommand.GrantQualification grant -> { }
             case SetPin set -> throw new IllegalArgumentException("handled by setPin: " + set.badge());
         }
@@ -135,6 +159,16 @@ public class People {
                 .count();
         Optional<BadgeId> holder =
                 command instanceof IssueStamp issue ? people.stampEverHeldBy(issue.stamp()) : Optional.empty();
-        return new PersonFacts(people.find(command.origin().by()), others, holder);
+        return new PersonFacts(people.find(command.origin().by()), others, holder,
+                stampNamedBy(command).flatMap(journal::stamp));
+    }
+
+    private static Optional<String> stampNamedBy(PersonCommand command) {
+        return switch (command) {
+            case PersonCommand.ReturnStamp back -> Optional.of(back.stamp());
+            case PersonCommand.LoseStamp lost -> Optional.of(lost.stamp());
+            case PersonCommand.VoidStamp gone -> Optional.of(gone.stamp());
+            case PersonCommand other -> Optional.empty();
+        };
     }
 }

@@ -8,9 +8,9 @@ import brightseam.ledger.StreamName;
 import brightseam.ledger.shell.Ledger;
 import brightseam.people.Person;
 import brightseam.people.PersonEvent;
-import brightseam.people.PersonEvent.StampIssued;
-import brightseam.people.PersonEvent.StampWithdrawn;
+import brightseam.people.PersonEvent.OfStamp;
 import brightseam.people.PersonFold;
+import brightseam.people.Stamp;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +40,15 @@ class PersonJournal {
         return new Folded(PersonFold.fold(events), events.size());
     }
 
+    /** Everything that happened to the stamp {@code number}; empty where it was never issued. */
+    Optional<Stamp> stamp(String number) {
+        List<OfStamp> story = ledger.read(PersonCodec.stamp(number)).stream()
+                .map(PersonCodec.EVENTS::read)
+                .map(OfStamp.class::cast)
+                .toList();
+        return story.isEmpty() ? Optional.empty() : Optional.of(Stamp.of(story));
+    }
+
     /** Stores {@code events} if the person's stream still is at {@code version}; false where somebody was first. */
     boolean store(BadgeId badge, long version, List<? extends PersonEvent> events, Append... more) {
         List<Append> appends = new ArrayList<>(List.of(more));
@@ -67,11 +76,8 @@ class PersonJournal {
     private List<Append> stampEntries(List<? extends PersonEvent> events) {
         Map<StreamName, List<NewEvent>> entries = new TreeMap<>();
         for (PersonEvent event : events) {
-            if (event instanceof StampIssued issued) {
-                entries.computeIfAbsent(PersonCodec.stamp(issued.stamp()), stream -> new ArrayList<>())
-                        .add(PersonCodec.EVENTS.write(event));
-            } else if (event instanceof StampWithdrawn withdrawn) {
-                entries.computeIfAbsent(PersonCodec.stamp(withdrawn.stamp()), stream -> new ArrayList<>())
+            if (event instanceof OfStamp happened) {
+                entries.computeIfAbsent(PersonCodec.stamp(happened.stamp()), stream -> new ArrayList<>())
                         .add(PersonCodec.EVENTS.write(event));
             }
         }

@@ -47,11 +47,9 @@ class PersonReader {
                 .optional();
     }
 
-    List<StampRecord> stamps() {
-        return jdbc.sql("""
-                select s.stamp, s.badge, p.name, s.issued_at_millis, s.withdrawn_at_millis, s.withdrawn_for
-                from stamp_row s join person_row p on p.badge = s.badge
-                order by s.stamp""").query((row, number) -> stamp(row)).list();
+    /** Every stamp number that was ever issued, by number. */
+    List<String> stampNumbers() {
+        return jdbc.sql("select stamp from stamp_row order by stamp").query(String.class).list();
     }
 
     /** A badge has no per cent sign or underscore, so that {@code like} on a badge is equality. */
@@ -101,17 +99,5 @@ class PersonReader {
                 row.getBoolean("active"),
                 row.getBoolean("pin_set"),
                 row.getBoolean("pin_locked"));
-    }
-
-    private static StampRecord stamp(ResultSet row) throws SQLException {
-        long withdrawnMillis = row.getLong("withdrawn_at_millis");
-        boolean withdrawn = !row.wasNull();
-        return new StampRecord(
-                row.getString("stamp"),
-                new BadgeId(row.getString("badge")),
-                row.getString("name"),
-                Instant.ofEpochMilli(row.getLong("issued_at_millis")),
-                withdrawn ? Optional.of(Instant.ofEpochMilli(withdrawnMillis)) : Optional.empty(),
-                Optional.ofNullable(row.getString("withdrawn_for")));
     }
 }

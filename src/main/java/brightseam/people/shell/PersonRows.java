@@ -4,6 +4,8 @@ import brightseam.kernel.BadgeId;
 import brightseam.ledger.Entry;
 import brightseam.ledger.shell.Projection;
 import brightseam.people.PersonEvent;
+import brightseam.people.PersonEvent.FirstPinSet;
+import brightseam.people.PersonEvent.OfStamp;
 import brightseam.people.PersonEvent.PersonDeactivated;
 import brightseam.people.PersonEvent.PersonRegistered;
 import brightseam.people.PersonEvent.PinLocked;
@@ -14,9 +16,9 @@ import brightseam.people.PersonEvent.QualificationGranted;
 import brightseam.people.PersonEvent.RolesChanged;
 import brightseam.people.PersonEvent.SignedIn;
 import brightseam.people.PersonEvent.StampIssued;
-import brightseam.people.PersonEvent.StampWithdrawn;
 import brightseam.people.Qualification;
 import brightseam.people.Role;
+import brightseam.people.Stamp;
 import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -48,10 +50,11 @@ class PersonRows implements Projection {
             case PersonRegistered registered -> registered(registered);
             case RolesChanged change -> roles(change.badge(), change.roles());
             case StampIssued issued -> issued(issued);
-            case StampWithdrawn withdrawn -> withdrawn(withdrawn);
+            case OfStamp ended -> ended(ended);
             case QualificationGranted granted -> qualified(granted.badge(), granted.qualification());
             case PersonDeactivated left -> flag("update person_row set active = false where badge = ?", left);
             case PinSet set -> flag("update person_row set pin_set = true where badge = ?", set);
+            case FirstPinSet set -> flag("update person_row set pin_set = true where badge = ?", set);
             case PinLocked locked -> flag("update person_row set pin_locked = true where badge = ?", locked);
             case PinUnlocked open -> flag("update person_row set pin_locked = false where badge = ?", open);
             case PinRefused refused -> { }
@@ -84,11 +87,16 @@ class PersonRows implements Projection {
                 .update();
     }
 
-    private void withdrawn(StampWithdrawn event) {
-        jdbc.sql("update stamp_row set withdrawn_at_millis = ?, withdrawn_for = ? where stamp = ?")
-                .params(event.origin().at().wall().toEpochMilli(), event.reason(), event.stamp())
+    /** The row keeps when the holder first could not sign with it any more; what came later is in its story. */
+    private void ended(OfStamp event) {
+        jdbc.sql("""
+                update stamp_row set withdrawn_at_millis = ?, withdrawn_for = ?
+                where stamp = ? and withdrawn_at_millis is null""")
+                .params(event.origin().at().wall().toEpochMilli(), Stamp.reason(event), event.stamp())
                 .update();
-        flag("update person_row set stamp = null where badge = ?", event);
+        jdbc.sql("update person_row set stamp = null where badge = ? and stamp = ?")
+                .params(event.badge().value(), event.stamp())
+                .update();
     }
 
     private void qualified(BadgeId badge, Qualification qualification) {

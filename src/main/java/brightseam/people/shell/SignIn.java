@@ -56,9 +56,7 @@ public class SignIn {
     public Recognition signIn(
             BadgeId badge, String pin, HttpServletRequest request, HttpServletResponse response) {
         Optional<Tablet> known = tablet(request);
-        Recognition recognition = authenticator.recognise(
-                "address " + request.getRemoteAddr(), known.map(Tablet::label).orElse(NEW_TABLET),
-                badge, pin, "sign-in", Authenticator.BADGE_AND_PIN);
+        Recognition recognition = authenticator.signingIn(place(request), tabletLabel(request), badge, pin);
         return switch (recognition) {
             case NotRecognised refused -> refused;
             case Recognised recognised -> {
@@ -67,6 +65,16 @@ public class SignIn {
                 yield recognised;
             }
         };
+    }
+
+    /** What tries are counted by where nobody is signed in. */
+    static String place(HttpServletRequest request) {
+        return "address " + request.getRemoteAddr();
+    }
+
+    /** The label of the tablet that {@code request} comes from, or words where nobody ever signed in on it. */
+    String tabletLabel(HttpServletRequest request) {
+        return tablet(request).map(Tablet::label).orElse(NEW_TABLET);
     }
 
     /** Signs out from a view. Send the browser to {@code /sign-in} in the same request. */
@@ -155,7 +163,7 @@ public class SignIn {
         return label;
     }
 
-    private static HttpServletRequest request() {
+    static HttpServletRequest request() {
         return Optional.ofNullable(VaadinServletRequest.getCurrent())
                 .map(VaadinServletRequest::getHttpServletRequest)
                 .orElseThrow(() -> new IllegalStateException("no request of a view"));

@@ -5,7 +5,6 @@ import brightseam.people.Person;
 import brightseam.people.PersonCommand;
 import brightseam.people.Role;
 import brightseam.people.shell.People;
-import brightseam.people.shell.StampRecord;
 import brightseam.ui.desk.Csv;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
@@ -17,6 +16,8 @@ import brightseam.words.Words;
 import brightseam.words.Wording;
 import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.PageTitle;
@@ -37,33 +38,27 @@ class PeopleView extends DeskPage {
             "Nobody has a badge. Register a person above.")
             .cell("Badge", person -> Links.to("shop/people/" + person.badge(), person.badge().value()))
             .text("Name", Person::name).text("Roles", PeopleView::roles)
-            .text("Stamp", person -> person.stamp().orElse("none")).text("State", PeopleView::state);
-    private final DeskTable<StampRecord> stamps = new DeskTable<StampRecord>("Every stamp number ever issued",
-            "No stamp was ever issued. Open an inspector's page and issue one.")
-            .text("Stamp", StampRecord::stamp).text("Holder", stamp -> stamp.name() + ", " + stamp.badge())
-            .text("Issued", stamp -> Words.stamp(stamp.issuedAt(), desk().zone()))
-            .text("Withdrawn", stamp -> stamp.withdrawnAt().map(at -> Words.stamp(at, desk().zone())).orElse("held"))
-            .text("Reason", stamp -> stamp.withdrawnFor().orElse(""));
-
+            .text("Stamp", person -> person.stamp().orElse("none")).text("State", PeopleView::state)
+            .text("PIN", this::pin);
     PeopleView(Desk desk, People people) {
         super(desk, "People");
         this.people = people;
         show(Forms.panel("Register a person", registration()), Forms.panel("Everybody", table,
                         Forms.row(Files.csv("Save as CSV", "people.csv", () -> csv(people.all())))),
-                Forms.panel("Stamp register", stamps));
+                Forms.panel("Stamps", new Paragraph(Links.to("shop/stamps", "Register of stamps"),
+                        new Span(": every stamp ever issued, and what became of it"))));
         refresh();
     }
 
     private void refresh() {
         table.show(people.all());
-        stamps.show(people.stamps());
     }
 
     private Div registration() {
         TextField badge = Forms.text("Badge", "begins with P-, such as P-0107");
         TextField name = Forms.text("Name", "as printed beside a signature");
         CheckboxGroup<Role> roles = roleChoice();
-        PasswordField pin = Forms.pin("PIN, 4 to 8 digits");
+        PasswordField pin = Forms.pin("First PIN, 4 to 8 digits");
         return Forms.row(badge, name, roles, pin, Forms.act("Register", () -> {
             boolean registered = told().guarded(() -> {
                 BadgeId label = badgeLabel(badge.getValue());
@@ -75,7 +70,8 @@ class PeopleView extends DeskPage {
             pin.clear();
             refresh();
             if (registered) {
-                told().done("Registered", name.getValue() + ", " + badge.getValue() + ". Print the badge.");
+                told().done("Registered", name.getValue() + ", " + badge.getValue() + ". Print the badge. At the first"
+                        + " sign-in the first PIN is exchanged for one that you do not know.");
                 badge.clear();
                 name.clear();
             }
@@ -101,6 +97,20 @@ class PeopleView extends DeskPage {
             return "deactivated";
         }
         return person.pinLocked() ? "LOCKED by wrong PINs" : person.pinSet() ? "active" : "no PIN yet";
+    }
+
+    private String pin(Person person) {
+        return person.active() ? pin(people, person, desk()) : "";
+    }
+
+    /** What the PIN of {@code person} is good for. */
+    static String pin(People people, Person person, Desk desk) {
+        return people.pinStanding(person.badge()).map(standing -> switch (standing) {
+            case FIRST -> "first PIN: its owner has to choose another one";
+            case EXPIRED -> "HAS ENDED: its owner chooses another one at the next sign-in";
+            case GOOD, ENDS_SOON -> people.pinEnds(person.badge())
+                    .map(end -> "good until " + Words.stamp(end, desk.zone())).orElse("good");
+        }).orElse("none");
     }
 
     private static BadgeId badgeLabel(String text) {

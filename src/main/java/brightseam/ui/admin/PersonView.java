@@ -87,30 +87,34 @@ class PersonView extends DeskPage implements BeforeEnterObserver {
                 new PersonCommand.ChangeRoles(desk().origin(), person.badge(), List.copyOf(roles.getValue()))))));
     }
 
+    /** One's own PIN is changed with the old one, like everybody's. */
     private Div pin(Person person) {
-        PasswordField pin = Forms.pin("New PIN, 4 to 8 digits");
-        Div row = Forms.row(pin, Forms.button("Set PIN", () -> {
+        if (person.badge().equals(desk().origin().by())) {
+            return new Div(Links.to("pin", "Choose another PIN"));
+        }
+        PasswordField pin = Forms.pin("First PIN, 4 to 8 digits");
+        Div row = Forms.row(pin, Forms.button("Set first PIN", () -> {
             String entered = pin.getValue();
             pin.clear();
-            run("PIN set", () -> people.setPin(desk().origin(), person.badge(), entered));
+            run("First PIN set", () -> people.setPin(desk().origin(), person.badge(), entered));
         }));
         if (person.pinLocked()) {
             row.add(Forms.button("Unlock the badge", () -> run("Unlocked",
                     () -> people.run(new PersonCommand.UnlockPin(desk().origin(), person.badge())))));
         }
-        return row;
+        return new Div(Forms.note("Now: " + PeopleView.pin(people, person, desk()) + ". A PIN that you set here is good"
+                + " for choosing the next one alone: nobody can sign with it, you included."), row);
     }
 
     private Div stamp(Person person) {
+        Div way = new Div(Links.to("shop/stamps", "Register of stamps"));
         if (person.stamp().isPresent()) {
-            return Forms.row(Forms.note("Holds stamp " + person.stamp().get() + "."),
-                    TwoPresses.withReason("Withdraw stamp", person.stamp().get(), reason ->
-                            run("Withdrawn", () -> people.run(
-                            new PersonCommand.WithdrawStamp(desk().origin(), person.badge(), reason)))));
+            return new Div(Forms.note("Holds stamp " + person.stamp().get() + ". That it was given back, lost or voided"
+                    + " is written down in the register."), way);
         }
         TextField number = Forms.text("Stamp number", "never issued before, such as BS-08");
-        return Forms.row(number, Forms.button("Issue stamp", () -> run("Issued", () -> people.run(
-                new PersonCommand.IssueStamp(desk().origin(), person.badge(), number.getValue().strip())))));
+        return new Div(Forms.row(number, Forms.button("Issue stamp", () -> run("Issued", () -> people.run(
+                new PersonCommand.IssueStamp(desk().origin(), person.badge(), number.getValue().strip()))))), way);
     }
 
     private DeskTable<Qualification> qualifications(Person person) {

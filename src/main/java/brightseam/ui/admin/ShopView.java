@@ -23,7 +23,8 @@ class ShopView extends DeskPage {
         UnorderedList ways = new UnorderedList();
         ways.addClassName("desk-list");
         if (desk.holds(Role.ADMINISTRATOR)) {
-            ways.add(way("people", "People", "badges, roles, PINs, stamps, qualifications"));
+            ways.add(way("people", "People", "badges, roles, PINs, qualifications"));
+            ways.add(way("stamps", "Stamps", "every stamp ever issued, and what became of it"));
         }
         ways.add(way("procedures", "Procedures", "read, see what is wrong with a file, approve a revision"));
         ways.add(way("heats", "Heats", "register with certificate, put on hold"));

@@ -94,6 +94,7 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         way(ways, "release", "Release", Role.LEAD);
         way(ways, "stamp", "Stamp desk", Role.INSPECTOR);
         way(ways, "stamp/joints", "Joints", Role.INSPECTOR);
+        way(ways, "shop/stamps", "Stamps", Role.INSPECTOR);
         way(ways, "trace", "Trace", Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL);
         way(ways, "shop", "Shop registers", Role.LEAD, Role.ADMINISTRATOR);
         way(ways, "bench", "Bench", Role.FABRICATOR);

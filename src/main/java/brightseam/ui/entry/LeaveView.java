@@ -36,6 +36,8 @@ class LeaveView extends Composite<ScreenFrame> {
         people.find(here.badge()).map(Person::roles).map(Place::of).orElse(List.of()).forEach(place ->
                 choices.add(Action.other("Go to the " + place.title().toLowerCase(java.util.Locale.ROOT),
                         pressed -> getUI().ifPresent(ui -> ui.navigate(place.path())))));
+        choices.add(Action.other("Choose another PIN",
+                pressed -> getUI().ifPresent(ui -> ui.navigate(PinView.class))));
         choices.add(Action.main("Hand over: the card stays open here", pressed -> leave()));
         choices.add(Action.main("Sign out and close the card", pressed -> {
             tablets.closeCard(here.tablet());

@@ -115,6 +115,27 @@ class AuthenticatorTest {
     }
 
     @Test
+    void within_a_session_the_pin_alone_signs_and_after_idle_badge_and_pin_are_asked_for_again() {
+        String label = desk.tablets.enrol("a token");
+        desk.tablets.signIn(label, BO);
+        assertThat(desk.authenticator.signing(label, BO, PIN)).isInstanceOf(Recognised.class);
+        desk.pass(Duration.ofMinutes(15));
+        assertThat(codes(desk.authenticator.signing(label, BO, PIN))).containsExactly("signed-out");
+        desk.tablets.signIn(label, BO);
+        assertThat(desk.authenticator.signing(label, BO, PIN)).isInstanceOf(Recognised.class);
+    }
+
+    @Test
+    void after_hand_over_the_one_before_signs_nothing_on_that_tablet_with_the_pin_alone() {
+        String label = desk.tablets.enrol("a token");
+        desk.tablets.signIn(label, BO);
+        desk.tablets.signOut(label);
+        assertThat(codes(desk.authenticator.signing(label, BO, PIN))).containsExactly("signed-out");
+        desk.tablets.signIn(label, ADA);
+        assertThat(codes(desk.authenticator.signing(label, BO, PIN))).containsExactly("signed-out");
+    }
+
+    @Test
     void a_leaver_is_not_recognised() {
         desk.people.run(new Deactivate(desk.by(ADA), BO, "moved away"));
         assertThat(codes(sign(BO, PIN))).containsExactly("pin-wrong");

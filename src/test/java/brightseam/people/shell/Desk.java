@@ -3,9 +3,9 @@ package brightseam.people.shell;
 import brightseam.ledger.shell.MemoryLedger;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.Origin;
-import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Entry;
 import brightseam.people.PersonCommand.Register;
+import brightseam.people.PinLife;
 import brightseam.people.Role;
 import java.time.Duration;
 import java.time.Instant;
@@ -25,18 +25,20 @@ final class Desk {
 
     private Instant now = Instant.parse("2031-03-04T12:00:00Z");
     final RealTime time = () -> now;
-    final ShopClock clock = new StoppedClock();
+    final StoppedClock clock = new StoppedClock();
     final JdbcClient jdbc = database();
     final PersonRows rows = new PersonRows(jdbc);
     final MemoryLedger ledger = new MemoryLedger(rows);
     final PersonReader reader = new PersonReader(jdbc);
     final PersonJournal journal = new PersonJournal(ledger);
-    final Pins pins = new Pins(jdbc, time, 4);
+    final PinHashes hashes = new PinHashes(new Pepper(new byte[32]), 4);
+    final Pins pins = new Pins(jdbc, time, hashes, new PinLife(365, 14));
     final Tablets tablets = new Tablets(jdbc, time, 15);
-    final People people = new People(reader, journal, pins, tablets);
+    final People people = new People(reader, journal, pins, tablets, clock);
     final Authenticator authenticator =
             new Authenticator(reader, journal, pins, new Places(time), tablets, time, clock);
     final SignIn signIn = new SignIn(authenticator, reader, journal, tablets, clock);
+    final PinChange pinChange = new PinChange(authenticator, people, signIn, clock);
 
     FirstRun firstRun() {
         return new FirstRun(reader, journal, pins, clock);
@@ -70,7 +72,8 @@ final class Desk {
     private static JdbcClient database() {
         DriverManagerDataSource source =
                 new DriverManagerDataSource("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
-        new ResourceDatabasePopulator(new ClassPathResource("db/migration/common/V10__people.sql")).execute(source);
+        new ResourceDatabasePopulator(new ClassPathResource("db/migration/common/V10__people.sql"),
+                new ClassPathResource("db/migration/common/V88__pin_life.sql")).execute(source);
         return JdbcClient.create(source);
     }
 }

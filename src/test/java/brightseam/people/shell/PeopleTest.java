@@ -13,12 +13,18 @@ import brightseam.people.PersonCommand.ChangeRoles;
 import brightseam.people.PersonCommand.Deactivate;
 import brightseam.people.PersonCommand.GrantQualification;
 import brightseam.people.PersonCommand.IssueStamp;
+import brightseam.people.PersonCommand.LoseStamp;
 import brightseam.people.PersonCommand.Register;
+import brightseam.people.PersonCommand.ReturnStamp;
+import brightseam.people.PersonCommand.VoidStamp;
 import brightseam.people.PersonCommand.WithdrawStamp;
 import brightseam.people.PersonEvent;
 import brightseam.people.PersonEvent.StampIssued;
 import brightseam.people.Qualification;
+import brightseam.people.Recognition.Recognised;
 import brightseam.people.Role;
+import brightseam.people.Signer;
+import brightseam.people.Stamp;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +54,7 @@ class PeopleTest {
         desk.people.run(new IssueStamp(desk.by(ADA), BO, "BS-7"));
         desk.people.run(new Deactivate(desk.by(ADA), BO, "moved away"));
         List<Person> people = desk.people.all();
-        List<StampRecord> stamps = desk.people.stamps();
+        List<Stamp> stamps = desk.people.stamps();
         desk.rows.tables().forEach(table -> desk.jdbc.sql("delete from " + table).update());
         assertThat(desk.people.all()).isEmpty();
         desk.ledger.readAllAfter(0, Integer.MAX_VALUE).forEach(desk.rows::apply);
@@ -64,9 +70,41 @@ class PeopleTest {
         assertThat(codes(desk.people.run(new IssueStamp(desk.by(ADA), CY, "BS-7")))).containsExactly("stamp-taken");
         assertThat(codes(desk.people.run(new IssueStamp(desk.by(ADA), BO, "BS-7")))).containsExactly("stamp-taken");
         assertThat(desk.people.stamps()).singleElement().satisfies(stamp -> {
-            assertThat(stamp.badge()).isEqualTo(BO);
-            assertThat(stamp.withdrawnFor()).contains("lost");
+            assertThat(stamp.holder()).isEqualTo(BO);
+            assertThat(stamp.story()).extracting(Stamp::reason).containsExactly("", "lost");
         });
+    }
+
+    @Test
+    void a_lost_stamp_signs_nothing_from_that_moment_and_its_story_stays() {
+        desk.people.run(new IssueStamp(desk.by(ADA), BO, "BS-7"));
+        assertThat(stampOfSignature()).contains("BS-7");
+        desk.people.run(new LoseStamp(desk.by(BO), BO, "BS-7", "fell into the pit"));
+        assertThat(stampOfSignature()).isEmpty();
+        desk.people.run(new ReturnStamp(desk.by(ADA), BO, "BS-7", "found in the pit"));
+        desk.people.run(new VoidStamp(desk.by(ADA), BO, "BS-7", "bent"));
+        assertThat(stampOfSignature()).isEmpty();
+        assertThat(desk.people.stamps()).singleElement().satisfies(stamp -> {
+            assertThat(stamp.state()).isEqualTo(Stamp.State.VOIDED);
+            assertThat(stamp.story()).extracting(Stamp::state).containsExactly(Stamp.State.HELD, Stamp.State.LOST,
+                    Stamp.State.RETURNED, Stamp.State.VOIDED);
+        });
+        assertThat(codes(desk.people.run(new IssueStamp(desk.by(ADA), BO, "BS-7")))).containsExactly("stamp-taken");
+    }
+
+    @Test
+    void what_becomes_of_an_old_stamp_leaves_the_new_one_in_its_holder_s_hands() {
+        desk.people.run(new IssueStamp(desk.by(ADA), BO, "BS-7"));
+        desk.people.run(new LoseStamp(desk.by(BO), BO, "BS-7", "fell into the pit"));
+        desk.people.run(new IssueStamp(desk.by(ADA), BO, "BS-8"));
+        desk.people.run(new ReturnStamp(desk.by(ADA), BO, "BS-7", "found in the pit"));
+        assertThat(stampOfSignature()).contains("BS-8");
+        assertThat(desk.people.find(BO)).isEqualTo(desk.journal.load(BO).person());
+    }
+
+    private Optional<String> stampOfSignature() {
+        return desk.authenticator.signing("TAB-TEST", BO, Desk.PIN) instanceof Recognised(Signer signer)
+                ? signer.stamp() : Optional.of("not recognised");
     }
 
     @Test

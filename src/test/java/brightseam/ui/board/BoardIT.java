@@ -197,10 +197,12 @@ class BoardIT {
 
     @Test
     void an_administrator_keeps_people_and_stamps() {
-        oda.open("/shop/people").fill("Badge", "P-0107").fill("Name", "Mirja Tolv").fill("PIN, 4 to 8 digits", "1234");
+        oda.open("/shop/people").fill("Badge", "P-0107").fill("Name", "Mirja Tolv")
+                .fill("First PIN, 4 to 8 digits", "1234");
         oda.page().getByLabel("inspector").check();
         oda.press("Register").hears("Too easy").look("people");
-        oda.open("/shop/people/P-0107").fill("New PIN, 4 to 8 digits", "907146").press("Set PIN").hears("PIN set");
+        oda.open("/shop/people/P-0107").fill("First PIN, 4 to 8 digits", "907146").press("Set first PIN")
+                .hears("First PIN set").shows("to choose another one");
         oda.fill("Stamp number", "BS-07").press("Issue stamp").hears("Stamp in use");
         oda.fill("Stamp number", "BS-31").press("Issue stamp").hears("Issued")
                 .shows("Holds stamp BS-31").look("person");
