@@ -3,11 +3,16 @@ package brightseam.report.shell;
 import brightseam.kernel.Origin;
 import brightseam.ledger.Entry;
 import brightseam.traveller.shell.RecordedEvent;
+import brightseam.words.CsvCell;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The entries of one record as CSV (RFC 4180): one line each, the content in the canonical JSON that was hashed. */
+/**
+ * The entries of one record as CSV (RFC 4180): one line each, the content in the canonical JSON that was hashed. Cells
+ * are as they are, for whoever hashes them again; none begins with a formula's sign, since each is JSON, a label, a
+ * number or a hash.
+ */
 final class EntryCsv {
 
     private static final String HEAD =
@@ -26,12 +31,6 @@ final class EntryCsv {
         return Stream.of(entry.stream().value(), String.valueOf(entry.version()), origin.at().wall().toString(),
                         String.valueOf(origin.at().elapsedMillis()), origin.by().value(), origin.tablet(),
                         String.valueOf(origin.demo()), entry.type(), entry.json(), entry.previous(), entry.hash())
-                .map(EntryCsv::cell).collect(Collectors.joining(","));
-    }
-
-    /** Quoted where it has to be; a leading sign that a spreadsheet would take for a formula gets a quote before it. */
-    static String cell(String text) {
-        String safe = !text.isEmpty() && "=+-@\t".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
-        return safe.matches("[^\",\r\n]*") ? safe : "\"" + safe.replace("\"", "\"\"") + "\"";
+                .map(CsvCell::exactly).collect(Collectors.joining(","));
     }
 }

@@ -2,6 +2,7 @@ package brightseam.report.shell;
 
 import brightseam.report.JointTaken;
 import brightseam.report.TravellerDocument;
+import brightseam.words.CsvCell;
 import brightseam.traveller.JointFact;
 import brightseam.traveller.JudgedFact;
 import java.util.List;
@@ -46,7 +47,7 @@ final class JointCsv {
                 List.of(last.map(verdict -> verdict.accepted() ? "accepted" : "rejected").orElse(""),
                         last.map(JudgedFact::colour).orElse(""), last.map(JudgedFact::acceptance).orElse(""),
                         last.map(JointCsv::photographs).orElse("")))
-                .flatMap(List::stream).map(EntryCsv::cell).collect(Collectors.joining(","));
+                .flatMap(List::stream).map(CsvCell::of).collect(Collectors.joining(","));
     }
 
     private static String photographs(JudgedFact verdict) {

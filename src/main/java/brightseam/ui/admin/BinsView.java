@@ -11,7 +11,6 @@ import brightseam.ui.desk.Csv;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
-import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
 import brightseam.ui.desk.TwoPresses;
@@ -45,13 +44,13 @@ class BinsView extends DeskPage {
             .text("State", BinsView::state)
             .text("Takes", bin -> CapacityWords.of(bin.capacity()))
             .cell("Inside", BinsView::inside)
-            .cell("Actions", this::actions);
+            .act("Actions", this::actions);
 
     BinsView(Desk desk, Bins bins) {
         super(desk, "Bins");
         this.bins = bins;
         show(Forms.panel("Register bins", registration()), Forms.panel("Capacity of a bin", capacity),
-                Forms.panel("All bins", table, Forms.row(Files.csv("Save as CSV", "bins.csv", () -> csv(bins.all())),
+                Forms.panel("All bins", table.file(() -> csv(bins.all())), Forms.row(
                         Links.to("shop/labels", "Print labels"))));
         refresh();
     }

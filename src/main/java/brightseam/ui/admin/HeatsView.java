@@ -8,7 +8,6 @@ import brightseam.ui.desk.Csv;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
-import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
 import brightseam.ui.desk.TwoPresses;
@@ -36,14 +35,14 @@ class HeatsView extends DeskPage {
             .text("Maker and certificate", heat -> heat.maker() + ", " + heat.certificateNumber())
             .text("Received", heat -> Words.stamp(heat.receivedAt(), desk().zone()))
             .text("State", heat -> heat.holdReason().map(why -> "ON HOLD: " + why).orElse("may be used"))
-            .cell("Actions", this::actions);
+            .act("Actions", this::actions);
 
     HeatsView(Desk desk, Heats heats) {
         super(desk, "Heats");
         this.heats = heats;
-        show(Forms.panel("Register a heat", registration()), Forms.panel("All heats", table,
-                Forms.row(Files.csv("Save as CSV", "heats.csv", () -> csv(heats.all())),
-                        Links.to("shop/labels", "Print labels"))));
+        show(Forms.panel("Register a heat", registration()),
+                Forms.panel("All heats", table.file(() -> csv(heats.all())),
+                        Forms.row(Links.to("shop/labels", "Print labels"))));
         table.show(heats.all());
     }
 

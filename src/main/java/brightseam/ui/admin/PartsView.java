@@ -9,7 +9,6 @@ import brightseam.ui.desk.Csv;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
-import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.words.Words;
 import com.vaadin.flow.component.Component;
@@ -43,7 +42,7 @@ class PartsView extends DeskPage {
             .text("Shape", PartLine::shape)
             .text("Area of a piece", PartLine::area)
             .text("Mass of a piece", PartLine::mass)
-            .cell("Actions", this::action);
+            .act("Actions", this::action);
 
     PartsView(Desk desk, Parts parts, Kits kits) {
         super(desk, "Parts");
@@ -52,7 +51,7 @@ class PartsView extends DeskPage {
         show(Forms.panel("Give a part its shape", form(), Forms.note("Plain geometry, without holes and threads; a part"
                 + " with many of them is a fitting, measured on its drawing. Baskets with a limit of area or mass,"
                 + " and the life of the baths, are reckoned with it.")),
-                Forms.panel("All parts", table, Forms.row(Files.csv("Save as CSV", "parts.csv", () -> csv(lines())))));
+                Forms.panel("All parts", table.file(() -> csv(lines()))));
         table.show(lines());
     }
 

@@ -9,7 +9,6 @@ import brightseam.ui.desk.Csv;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
-import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
 import brightseam.words.Words;
@@ -40,11 +39,12 @@ class PeopleView extends DeskPage {
             .text("Name", Person::name).text("Roles", PeopleView::roles)
             .text("Stamp", person -> person.stamp().orElse("none")).text("State", PeopleView::state)
             .text("PIN", this::pin);
+
     PeopleView(Desk desk, People people) {
         super(desk, "People");
         this.people = people;
-        show(Forms.panel("Register a person", registration()), Forms.panel("Everybody", table,
-                        Forms.row(Files.csv("Save as CSV", "people.csv", () -> csv(people.all())))),
+        show(Forms.panel("Register a person", registration()),
+                Forms.panel("Everybody", table.file(() -> csv(people.all()))),
                 Forms.panel("Stamps", new Paragraph(Links.to("shop/stamps", "Register of stamps"),
                         new Span(": every stamp ever issued, and what became of it"))));
         refresh();

@@ -34,7 +34,7 @@ class StationsView extends DeskPage {
             .text("What it is", station -> station.title() + " (" + className(station.stationClass()) + ")"
                     + (station.needsQualification() ? "; qualification asked for" : ""))
             .text("State", station -> station.outOfUseReason().map(why -> "OUT OF USE: " + why).orElse("in use"))
-            .cell("Actions", this::actions);
+            .act("Actions", this::actions);
 
     StationsView(Desk desk, Stations stations, Vocabulary vocabulary) {
         super(desk, "Stations");

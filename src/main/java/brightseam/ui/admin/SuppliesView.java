@@ -10,7 +10,6 @@ import brightseam.ui.desk.Csv;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
-import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.LabelTexts;
 import brightseam.ui.desk.Links;
@@ -45,7 +44,7 @@ class SuppliesView extends DeskPage {
             .text("What it is", this::what)
             .text("Lot, maker, kept for", supply -> supply.lot() + ", " + supply.maker() + ", for "
                     + LabelTexts.keptFor(supply))
-            .cell("Actions", this::actions);
+            .act("Actions", this::actions);
 
     SuppliesView(Desk desk, Supplies supplies, Vocabulary vocabulary) {
         super(desk, "Supplies");
@@ -53,9 +52,8 @@ class SuppliesView extends DeskPage {
         this.vocabulary = vocabulary;
         show(Forms.panel("Register a supply", new SupplyForm(vocabulary, this::register)),
                 Forms.panel("Write down a calibration", calibration()),
-                Forms.panel("All supplies", table,
-                        Forms.row(Files.csv("Save as CSV", "supplies.csv", () -> csv(supplies.all())),
-                                Links.to("shop/labels", "Print labels"))));
+                Forms.panel("All supplies", table.file(() -> csv(supplies.all())),
+                        Forms.row(Links.to("shop/labels", "Print labels"))));
         refresh();
     }
 

@@ -13,7 +13,6 @@ import brightseam.traveller.shell.ProcessControl;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
-import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
 import brightseam.ui.parts.Changes;
@@ -91,10 +90,10 @@ class BathView extends DeskPage implements BeforeEnterObserver {
         standing.add(Forms.panel("How it stands", facts(bath), ways(bath)));
         standing.add(Forms.panel("Last analysis against the limits", numbers(bath)));
         history.add(Forms.panel("Trends", trends(samples, deeds, bath)));
-        history.add(Forms.panel("Analyses", Histories.samples(samples, desk().zone()),
-                Forms.row(Files.csv("Save as CSV", bath.station() + "-analyses.csv",
-                        () -> Histories.csv(baths.samples(bath.station(), SAMPLES_KEPT))))));
-        history.add(Forms.panel("What was done", Histories.deeds(deeds, desk().zone())));
+        history.add(Forms.panel("Analyses", Histories.samples(samples, desk().zone(),
+                () -> baths.samples(bath.station(), SAMPLES_KEPT))));
+        history.add(Forms.panel("What was done", Histories.deeds(deeds, desk().zone(),
+                () -> baths.deeds(bath.station(), Integer.MAX_VALUE))));
     }
 
     private Component facts(Bath bath) {

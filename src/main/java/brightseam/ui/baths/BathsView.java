@@ -46,7 +46,7 @@ class BathsView extends DeskPage {
             .cell("Tank", BathsView::tank)
             .cell("State", BathsView::state)
             .text("In it now", TankLine::inside)
-            .cell("Do", this::ways);
+            .act("Do", this::ways);
 
     BathsView(Desk desk, Baths baths, Stations stations, ProcessControl control, Vocabulary vocabulary,
             Changes changes, Pulse pulse) {

@@ -16,6 +16,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,22 +25,22 @@ final class Histories {
 
     private Histories() {}
 
-    static Component samples(List<SampleLine> samples, ZoneId zone) {
+    static Component samples(List<SampleLine> samples, ZoneId zone, Supplier<List<SampleLine>> all) {
         return new DeskTable<SampleLine>("Latest first",
                 "Nobody has analysed this bath yet. Take a sample and enter the analysis.")
                 .text("Sample", SampleLine::sample)
                 .text("Taken", line -> Words.stamp(line.takenAt(), zone))
                 .cell("Found", Histories::found)
                 .text("Verdict", line -> line.inLimits() ? "in order" : "OUT OF LIMITS")
-                .text("Signed by", SampleLine::by).show(samples);
+                .text("Signed by", SampleLine::by).file(() -> csv(all.get())).show(samples);
     }
 
-    static Component deeds(List<BathDeed> deeds, ZoneId zone) {
+    static Component deeds(List<BathDeed> deeds, ZoneId zone, Supplier<List<BathDeed>> all) {
         return new DeskTable<BathDeed>("Latest first", "Nothing was done to this bath yet.")
                 .text("When", deed -> Words.stamp(deed.at(), zone))
                 .text("Fill", deed -> String.valueOf(deed.fill()))
                 .cell("What", deed -> withWorkings(BathWords.deed(deed), deed.workings()))
-                .text("By", BathWords::by).show(deeds);
+                .text("By", BathWords::by).whole(all).show(deeds);
     }
 
     /** Every analysis with a column for each quantity, oldest first; times in UTC. */

@@ -63,6 +63,21 @@ final class BoardModel {
                         row.first().map(first -> String.valueOf(first.left().toSeconds())).orElse(""))).toList());
     }
 
+    /** {@code kits} as a list for a spreadsheet program. */
+    static String kitsCsv(List<KitStanding> kits) {
+        return Csv.write(
+                List.of("kit", "title", "verdict", "lacking", "held_up_by", "closes_before_session", "suspects",
+                        "session_in_s"),
+                kits.stream().map(kit -> List.of(kit.id().value(), kit.title(), kit.verdict().words(),
+                        String.join("; ", kit.lacking()), holdUps(kit.holdUps()), holdUps(kit.closing()),
+                        holdUps(kit.suspects()),
+                        kit.session().map(due -> String.valueOf(due.left().toSeconds())).orElse(""))).toList());
+    }
+
+    private static String holdUps(List<KitStanding.HoldUp> holdUps) {
+        return holdUps.stream().map(one -> one.traveller() + " (" + one.why() + ")").collect(Collectors.joining("; "));
+    }
+
     private static String verdict(Card card, Moment now) {
         if (card.traveller().isInQuarantine()) {
             return card.traveller().isSuspect() ? "Suspect: quarantine" : "Quarantine";

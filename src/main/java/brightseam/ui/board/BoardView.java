@@ -65,7 +65,8 @@ class BoardView extends DeskPage {
         empty.addClassName("desk-empty");
         Div filters = Forms.row(kit, hurrying,
                 Files.csv("Save this list as CSV", "board.csv", () -> BoardModel.csv(filtered(book.rows(desk.now())))));
-        show(Forms.panel("Kits", kitList), Forms.panel("Travellers", filters, empty, lines));
+        show(Forms.panel("Kits", kitList, Files.csv("Save the kits as CSV", "kits.csv",
+                () -> BoardModel.kitsCsv(book.kits(desk.now())))), Forms.panel("Travellers", filters, empty, lines));
         changes.follow(this, this::grown);
         addAttachListener(attached -> {
             book.readAll();

@@ -48,6 +48,11 @@ final class LineChoice {
                 : "no registered heat of grade " + String.join(" or ", procedure.get().grades())) : heat;
     }
 
+    /** The label of the heat chosen so far. */
+    String chosen() {
+        return heat.getOptionalValue().map(one -> one.id().value()).orElse("");
+    }
+
     /** Why the heat named in the list was not taken; empty where it was, or none was named. */
     String note() {
         return line.heat().filter(wanted -> fitting.stream().noneMatch(one -> one.id().equals(wanted)))

@@ -109,7 +109,7 @@ class ReleaseView extends DeskPage {
                 .text("Description", choice -> choice.line().description())
                 .text("Pieces", choice -> String.valueOf(choice.line().quantity()))
                 .text("Procedure", LineChoice::procedureWords)
-                .cell("Heat", LineChoice::heatChoice).text("Note", LineChoice::note);
+                .cell("Heat", LineChoice::heatChoice, LineChoice::chosen).text("Note", LineChoice::note);
     }
 
     private void addLines(List<KitLine> more) {

@@ -10,7 +10,6 @@ import brightseam.scan.OwnLabel;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
-import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
 import brightseam.ui.desk.Links;
 import brightseam.ui.desk.Pulse;
@@ -113,9 +112,8 @@ class ArgonView extends DeskPage {
                 .text("Against the forecast", UsedLine::difference)
                 .text("From", UsedLine::sources)
                 .show(uses.stream().map(use -> UsedLine.of(use, desk().zone())).toList());
-        return Forms.panel("What sessions used in " + board.station(), table, Forms.row(Files.csv("Save as CSV",
-                "argon-" + board.station() + ".csv", () -> UsedLine.csv(argon.chambers().used(
-                        board.station(), Integer.MAX_VALUE)))));
+        return Forms.panel("What sessions used in " + board.station(), table.file(() -> UsedLine.csv(
+                argon.chambers().used(board.station(), Integer.MAX_VALUE))));
     }
 
     private void scanned(Scanned scan) {

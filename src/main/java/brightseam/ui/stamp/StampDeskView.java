@@ -48,11 +48,12 @@ class StampDeskView extends DeskPage {
         waiting.cell("Traveller", StampDeskView::label).cell("Asked for", StampDeskView::asked)
                 .cell("Clean window", this::window)
                 .text("Waits since", row -> Words.clockTime(row.since().wall(), desk.now().wall(), desk.zone()));
-        finished.cell("Traveller", card -> Links.to("stamp/" + card.id(), card.id().value()))
+        finished.whole(() -> travellers.ended(Integer.MAX_VALUE))
+                .cell("Traveller", card -> Links.to("stamp/" + card.id(), card.id().value()))
                 .text("Part", card -> card.traveller().part().description())
                 .text("Heat", card -> card.traveller().heat().value())
                 .text("Is", card -> Phrases.phase(card.traveller().phase()))
-                .cell("Print", card -> RecordLinks.pdf(card.id()));
+                .act("Print", card -> RecordLinks.pdf(card.id()));
         show(Forms.panel("Waits for an inspector", waiting), Forms.panel("Finished", finished));
         changes.follow(this, streams -> {
             if (streams.stream().anyMatch(stream -> stream.family().equals("traveller"))) {

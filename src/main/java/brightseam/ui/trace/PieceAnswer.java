@@ -77,7 +77,8 @@ final class PieceAnswer extends Div {
     }
 
     private Component list() {
-        return new DeskTable<Touch>("Contacts, the first at the top", "").cell("What", this::thing)
+        return new DeskTable<Touch>("Contacts, the first at the top", "").file(() -> TraceCsv.touches(touches))
+                .cell("What", this::thing)
                 .text("When", touch -> TraceWords.when(touch.from(), touch.until(), desk.zone()))
                 .text("At", touch -> TraceWords.step(touch)
                         + (touch.recordedAs().equals(touch.traveller()) ? "" : ", as " + touch.recordedAs()))
@@ -99,7 +100,7 @@ final class PieceAnswer extends Div {
                 ? "Others in the same bin, bath or gloves in the same time, latest first"
                 : "The latest " + BESIDE_SHOWN + " of " + all.size() + " in the same bin, bath or gloves",
                 "Nothing else was in the same bin, bath or gloves in the same time.")
-                .cell("Traveller", one -> traveller(one.now().traveller()))
+                .whole(() -> all).cell("Traveller", one -> traveller(one.now().traveller()))
                 .cell("Shared", one -> Links.to(TraceAddress.of(one.own().thing()),
                         TraceWords.thing(one.own().thing())))
                 .text("When", one -> TraceWords.when(one.from(), one.until(), desk.zone()))

@@ -74,9 +74,13 @@ final class ThingAnswer extends Div {
     }
 
     private Component[] ways() {
-        Component csv = Files.csv("Save every contact as CSV", "trace.csv", () -> TraceCsv.reach(reach, traces.touches(
-                reach.question(), reach.travellers().stream().map(one -> one.now().traveller()).toList())));
+        Component csv = Files.csv("Save every contact as CSV", "trace.csv", this::everyContact);
         return new Component[] {csv, Forms.button("Ask again", this::again)};
+    }
+
+    private String everyContact() {
+        return TraceCsv.reach(reach, traces.touches(
+                reach.question(), reach.travellers().stream().map(one -> one.now().traveller()).toList()));
     }
 
     private Component page() {
@@ -90,7 +94,7 @@ final class ThingAnswer extends Div {
                         .flatMap(touch -> touch.pieces().stream()).toList()))
                 .cell("When", one -> contacts(byTraveller.get(one.now().traveller())))
                 .cell("Kit", one -> Links.to("board/kit/" + one.now().kit(), one.now().kit().value()))
-                .text("Where now", one -> TraceWords.where(one.now())).show(shown);
+                .text("Where now", one -> TraceWords.where(one.now())).file(this::everyContact).show(shown);
         String thing = TraceWords.thing(reach.question());
         Div both = new Div(Forms.panel("When", pager(), new Chart(
                         Pictures.ofThing(thing, shown, touches, desk.now().wall(), desk.zone()))),

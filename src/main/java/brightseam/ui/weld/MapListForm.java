@@ -31,7 +31,7 @@ final class MapListForm extends Div {
     private final TextArea pasted = new TextArea("Joints as CSV");
     private final DeskTable<ListProblem> problems = new DeskTable<ListProblem>(
             "What is wrong with the list; nothing of it was used", "No problem is known.")
-            .text("Line", problem -> String.valueOf(problem.line()))
+            .withoutFile().text("Line", problem -> String.valueOf(problem.line()))
             .text("Column", problem -> String.valueOf(problem.column()))
             .text("Found", ListProblem::found).text("Expected", ListProblem::expected);
 

@@ -65,7 +65,8 @@ class BathsIT {
         assertThat(shop.bean(Baths.class).find(ACID).orElseThrow().state().locks()).isEmpty();
         assertThat(codes(startOfWhoWaits())).doesNotContain("bath-below-limit");
         String csv = new String(tessa.open("/baths/S-PICKLE-1").page().request().get(tessa.page()
-                .getByText("Save as CSV").first().evaluate("link => link.href").toString()).body(),
+                .locator(".desk-panel:has(h2:text-is('Analyses')) .desk-csv")
+                .evaluate("link => link.href").toString()).body(),
                 StandardCharsets.UTF_8);
         assertThat(csv).contains("nitric_acid_vol_pct").contains("A-901").contains("total acid = c(NaOH)");
     }
