@@ -93,7 +93,7 @@ class EveryListIT {
         var answer = browser.page().request().get(link.evaluate("link => link.href").toString());
         assertThat(answer.status()).as(caption + " on " + path).isEqualTo(200);
         assertThat(answer.headers().get("content-disposition")).startsWith("attachment").contains(".csv");
-        assertThat(answer.headers().get("content-type")).isEqualTo("text/csv; charset=utf-8");
+        assertThat(answer.headers().get("content-type")).isEqualTo("text/csv;charset=utf-8");
         long lines = lines(answer.text());
         assertThat(lines).as("lines of '%s' on %s", caption, path)
                 .isGreaterThan(table.locator("tbody tr").count());
