@@ -32,6 +32,11 @@ public final class OnDisk implements AutoCloseable {
         return commitIsForced ? rows.lastPosition() : told.get();
     }
 
+    /** The last position that is stored, whether it is known to be on disk or not. */
+    public long stored() {
+        return rows.lastPosition();
+    }
+
     /** Hears no more. */
     @Override
     @PreDestroy

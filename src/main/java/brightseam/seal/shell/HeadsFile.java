@@ -18,7 +18,7 @@ final class HeadsFile {
 
     private static final String END = "\n.\n";
     /** A head has some 330 bytes, 500 with two signatures: the last whole one is always in here. */
-    private static final int TAIL_BYTES = 65_536;
+    private static final int TAIL_BYTES = 16_384;
 
     private final Path file;
 
@@ -60,7 +60,7 @@ final class HeadsFile {
                 StandardOpenOption.WRITE)) {
             long end = wholeBytes(channel);
             channel.truncate(end);
-            ByteBuffer bytes = ByteBuffer.wrap((note + END.substring(1)).getBytes(StandardCharsets.UTF_8));
+            ByteBuffer bytes = ByteBuffer.wrap(whole(note).getBytes(StandardCharsets.UTF_8));
             for (long at = end; bytes.hasRemaining(); ) {
                 at += channel.write(bytes, at);
             }
@@ -71,6 +71,11 @@ final class HeadsFile {
         } catch (IOException failure) {
             throw new UncheckedIOException(file + " cannot be written", failure);
         }
+    }
+
+    /** How {@code note} stands in the file. */
+    static String whole(String note) {
+        return note + END.substring(1);
     }
 
     private static long wholeBytes(FileChannel channel) throws IOException {

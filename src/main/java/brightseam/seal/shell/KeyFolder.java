@@ -51,14 +51,24 @@ final class KeyFolder {
     NoteKey begin(String wanted, Instant now) {
         try {
             Folders.makePrivate(folder);
-            byte[] id = new byte[NAME_BYTES];
-            random.nextBytes(id);
-            String name = wanted.isBlank() ? "brightseam.invalid/" + HexFormat.of().formatHex(id) : wanted.strip();
-            NoteKey key = make(name, now);
-            Folders.writePrivate(folder.resolve(NAME), name + "\n");
-            return key;
         } catch (IOException failure) {
-            throw new UncheckedIOException("the folder of the keys " + folder + " cannot be written", failure);
+            throw unwritten(failure);
+        }
+        byte[] id = new byte[NAME_BYTES];
+        random.nextBytes(id);
+        String name = wanted.isBlank() ? "brightseam.invalid/" + HexFormat.of().formatHex(id) : wanted.strip();
+        NoteKey key = make(name, now);
+        beginNamed(name);
+        return key;
+    }
+
+    /** Gives the log its name for good; makes no key. */
+    void beginNamed(String name) {
+        try {
+            Folders.makePrivate(folder);
+            Folders.writePrivate(folder.resolve(NAME), name + "\n");
+        } catch (IOException failure) {
+            throw unwritten(failure);
         }
     }
 
@@ -74,7 +84,7 @@ final class KeyFolder {
             Folders.writePrivate(file(key.verifier(), SECRET), key.secretText() + "\n");
             Folders.writePrivate(file(key.verifier(), PUBLIC), key.verifier().text() + "\n" + now + "\n");
         } catch (IOException failure) {
-            throw new UncheckedIOException("the folder of the keys " + folder + " cannot be written", failure);
+            throw unwritten(failure);
         }
         return key;
     }
@@ -82,6 +92,9 @@ final class KeyFolder {
     /** Every public half, the oldest first. */
     List<Made> made() {
         List<Made> made = new ArrayList<>();
+        if (!Files.isDirectory(folder)) {
+            return made;
+        }
         try (Stream<Path> files = Files.list(folder)) {
             files.filter(file -> file.toString().endsWith(PUBLIC)).forEach(file -> made(file).ifPresent(made::add));
         } catch (IOException failure) {
@@ -97,6 +110,16 @@ final class KeyFolder {
         return Files.exists(file)
                 ? NoteKey.parse(read(file)).filter(key -> key.verifier().equals(verifier))
                 : Optional.empty();
+    }
+
+    /** Forgets {@code verifier}, which never signed. */
+    void forget(NoteVerifier verifier) {
+        deleteSecret(verifier);
+        try {
+            Files.deleteIfExists(file(verifier, PUBLIC));
+        } catch (IOException failure) {
+            throw new UncheckedIOException("a key that never signed cannot be deleted from " + folder, failure);
+        }
     }
 
     /** Forgets the secret of {@code verifier}; its public half stays. */
@@ -119,6 +142,10 @@ final class KeyFolder {
         } catch (DateTimeParseException notOne) {
             return Optional.empty();
         }
+    }
+
+    private UncheckedIOException unwritten(IOException failure) {
+        return new UncheckedIOException("the folder of the keys " + folder + " cannot be written", failure);
     }
 
     private Path file(NoteVerifier key, String ending) {

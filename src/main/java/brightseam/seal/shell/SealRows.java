@@ -45,6 +45,10 @@ final class SealRows {
                 .query(SealRows::head).optional();
     }
 
+    void deleteAfter(long size) {
+        jdbc.sql("delete from ledger_seal where size > ?").param(size).update();
+    }
+
     List<Sealed> after(long size, int limit) {
         return jdbc.sql(COLUMNS + "where size > ? order by size fetch first ? rows only").params(size, limit)
                 .query(SealRows::head).list();

@@ -2,10 +2,11 @@ package brightseam.seal.shell;
 
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Subscription;
-import java.util.concurrent.Executors;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -19,17 +20,19 @@ final class Sealer implements AutoCloseable {
     private static final long END_WAIT_SECONDS = 10;
 
     private final Runnable seal;
+    private final Runnable sealAtEnd;
     private final long millis;
     private final AtomicBoolean isDue = new AtomicBoolean();
-    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(
-            work -> Thread.ofPlatform().daemon().name("ledger-sealer").unstarted(work));
+    private boolean isFailing;
+    private final ScheduledExecutorService thread = QuietThread.named("ledger-sealer");
     private final Subscription subscription;
 
-    Sealer(Ledger ledger, Runnable seal, long millis) {
+    Sealer(Ledger ledger, Runnable seal, Runnable sealAtEnd, long millis) {
         this.seal = seal;
+        this.sealAtEnd = sealAtEnd;
         this.millis = millis;
         this.subscription = ledger.onStored(stored -> due());
-        thread.scheduleWithFixedDelay(this::seal, 0, LOOK_MILLIS, TimeUnit.MILLISECONDS);
+        thread.scheduleWithFixedDelay(() -> seal(seal), 0, LOOK_MILLIS, TimeUnit.MILLISECONDS);
     }
 
     /** Seals what is left and ends. */
@@ -37,32 +40,35 @@ final class Sealer implements AutoCloseable {
     public void close() {
         subscription.close();
         try {
-            thread.execute(this::seal);
-            thread.shutdown();
-            thread.awaitTermination(END_WAIT_SECONDS, TimeUnit.SECONDS);
-        } catch (RejectedExecutionException closedBefore) {
-            LOG.debug("closed twice");
+            thread.submit(() -> seal(sealAtEnd)).get(END_WAIT_SECONDS, TimeUnit.SECONDS);
+        } catch (RejectedExecutionException | ExecutionException | TimeoutException notSealed) {
+            LOG.debug("the last entries are sealed at the next start", notSealed);
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }
+        thread.shutdown();
     }
 
     private void due() {
         if (isDue.compareAndSet(false, true)) {
             try {
-                thread.schedule(this::seal, millis, TimeUnit.MILLISECONDS);
+                thread.schedule(() -> seal(seal), millis, TimeUnit.MILLISECONDS);
             } catch (RejectedExecutionException closedMeanwhile) {
                 LOG.debug("closed while something was stored");
             }
         }
     }
 
-    private void seal() {
+    private void seal(Runnable work) {
         isDue.set(false);
         try {
-            seal.run();
+            work.run();
+            isFailing = false;
         } catch (RuntimeException failure) {
-            LOG.error("the ledger was not sealed", failure);
+            if (!isFailing) {
+                LOG.error("the ledger was not sealed", failure);
+            }
+            isFailing = true;
         }
     }
 }

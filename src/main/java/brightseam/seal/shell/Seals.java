@@ -1,21 +1,26 @@
 package brightseam.seal.shell;
 
+import brightseam.kernel.Origin;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Entry;
+import brightseam.ledger.Outcome;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.OnDisk;
+import brightseam.seal.BackDating;
 import brightseam.seal.Hash;
+import brightseam.seal.KeyHistory;
 import brightseam.seal.MerkleProof;
 import brightseam.seal.NoteVerifier;
 import brightseam.seal.ProofMaker;
 import brightseam.seal.TreeHash;
 import jakarta.annotation.PreDestroy;
-import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
-import org.springframework.beans.factory.annotation.Value;
+import java.util.TreeMap;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -28,11 +33,13 @@ public class Seals implements AutoCloseable {
 
     private final Ledger ledger;
     private final ShopClock clock;
+    private final SealSettings settings;
     private final SealRows rows;
     private final TileRows tiles;
     private final Keys keys;
     private final Sealing sealing;
     private final Sealer sealer;
+    private final Witnesses witnesses;
 
     /**
      * A signed head.
@@ -54,22 +61,57 @@ public class Seals implements AutoCloseable {
      */
     public record KeyInUse(NoteVerifier key, Instant from, Optional<Instant> until, boolean active) {}
 
+    /**
+     * How a witness stands.
+     *
+     * @param place its folder or address
+     * @param last the last head that it took since the start
+     * @param failure why it did not take the newest; empty where it did or was not asked yet
+     */
+    public record WitnessState(String place, Optional<Sealed> last, Optional<String> failure) {}
+
+    /**
+     * Between which two heads an entry came in.
+     *
+     * @param after the last head without it; empty where the first head holds it
+     * @param before the first head that holds it; empty where it is not sealed yet
+     */
+    public record SealedWithin(Optional<Sealed> after, Optional<Sealed> before) {}
+
+    /**
+     * An entry that says it happened before a head that does not hold it, by more than {@link BackDating#TOLERANCE}.
+     *
+     * @param entry which it is
+     * @param stated the time that it states
+     * @param sealedWithout the last head without it
+     * @param before by how much
+     */
+    public record BackDated(Entry entry, Instant stated, Sealed sealedWithout, Duration before) {}
+
+    /**
+     * Checks what is there against what was sealed, and goes on.
+     *
+     * @throws SealsUnusable where the two do not fit
+     */
     Seals(Ledger ledger, OnDisk onDisk, ShopClock clock, JdbcTemplate jdbc, PlatformTransactionManager transactions,
-            @Value("${brightseam.data:./data}") Path data, @Value("${brightseam.keys:}") String keyFolder,
-            @Value("${brightseam.ledger-name:}") String name,
-            @Value("${brightseam.seal-millis:1000}") long sealMillis) {
+            SealSettings settings) {
         this.ledger = ledger;
         this.clock = clock;
+        this.settings = settings;
         this.rows = new SealRows(JdbcClient.create(jdbc));
         this.tiles = new TileRows(jdbc);
-        KeyFolder folder = new KeyFolder(keyFolder.isBlank() ? data.resolve("keys") : Path.of(keyFolder));
-        if (folder.isEmpty()) {
-            folder.begin(name, clock.now().wall());
+        HeadsFile file = new HeadsFile(settings.headsFile());
+        KeyFolder folder = new KeyFolder(settings.keyFolder());
+        this.keys = new Keys(folder, ledger);
+        if (folder.isEmpty() && file.last().isEmpty() && rows.latest().isEmpty()) {
+            folder.begin(settings.name(), clock.now().wall());
         }
-        this.keys = new Keys(folder);
         this.sealing = new Sealing(ledger, onDisk, clock, new TransactionTemplate(transactions), rows, tiles, keys,
-                new HeadsFile(data.resolve("heads.txt")));
-        this.sealer = new Sealer(ledger, sealing::seal, sealMillis);
+                file, () -> true);
+        sealing.begin(Loss.parse(settings.lossNoted()));
+        this.sealer = new Sealer(ledger, sealing::seal, sealing::sealAtEnd, settings.sealMillis());
+        this.witnesses = new Witnesses(
+                settings.witnesses(), settings.witnessSeconds(), sealing::latest, this::isExtended);
     }
 
     /** The last head; empty where the ledger was never sealed. */
@@ -134,15 +176,81 @@ public class Seals implements AutoCloseable {
         return rows.after(size, limit);
     }
 
-    /** The name of the log, which stands in every head. */
-    public String name() {
-        return keys.name();
+    /** Between which two heads the entry at {@code position} came in. */
+    public SealedWithin sealedWithin(long position) {
+        return new SealedWithin(rows.lastBelow(position), rows.firstFrom(position));
     }
 
-    /** Seals what is left, then seals no more. */
+    /** Entries behind {@code position}, at most {@code limit} looked at, that say they happened long before. */
+    public List<BackDated> backDated(long position, int limit) {
+        List<Entry> entries = ledger.readAllAfter(position, limit);
+        if (entries.isEmpty()) {
+            return List.of();
+        }
+        TreeMap<Long, Sealed> heads = new TreeMap<>();
+        rows.lastBelow(position + 1).ifPresent(head -> heads.put(head.size(), head));
+        rows.after(position, entries.size()).forEach(head -> heads.put(head.size(), head));
+        List<BackDated> found = new ArrayList<>();
+        for (Entry entry : entries) {
+            Optional.ofNullable(heads.lowerEntry(entry.position())).map(Map.Entry::getValue)
+                    .flatMap(head -> backDated(entry, head)).ifPresent(found::add);
+        }
+        return found;
+    }
+
+    /** How the witnesses stand, in the order of the setting. */
+    public List<WitnessState> witnesses() {
+        return witnesses.states();
+    }
+
+    /** Sends the newest head to every witness now, and waits some seconds for their answers. */
+    public void sendToWitnesses() {
+        witnesses.sendNow();
+    }
+
+    /** Why nothing is sealed any more, as part of a sentence; empty while all is well. */
+    public Optional<String> trouble() {
+        return sealing.trouble();
+    }
+
+    /**
+     * Lets a new key take over. Both sign for {@code brightseam.key-overlap-days}, and the entry that says so is
+     * covered by heads that the old key signed: who pinned that can follow.
+     *
+     * @param isLost the old key is lost, or somebody else may have it: it signs no more, from now on
+     * @return refused while an earlier overlap runs, unless a key is lost
+     * @throws IllegalArgumentException for a missing reason
+     * @throws brightseam.ledger.NotStoredException where the disk failed
+     */
+    public Outcome<KeyHistory> rotate(boolean isLost, String reason, Origin origin) {
+        return keys.rotate(settings.overlap(), isLost, reason, origin);
+    }
+
+    /** The name of the log, which stands in every head. */
+    public String name() {
+        return keys.folder().name();
+    }
+
+    /** Seals what is left, sends it to the witnesses, then seals no more. */
     @Override
     @PreDestroy
     public void close() {
         sealer.close();
+        witnesses.close();
+    }
+
+    private boolean isExtended(String note) {
+        Optional<Sealed> older = StartCheck.head(note);
+        Optional<Sealed> newer = latest();
+        if (older.isEmpty() || newer.isEmpty() || older.get().size() > newer.get().size()) {
+            return false;
+        }
+        consistency(older.get(), newer.get());
+        return true;
+    }
+
+    private static Optional<BackDated> backDated(Entry entry, Sealed head) {
+        return StatedTime.of(entry).flatMap(stated -> BackDating.before(head.at(), stated)
+                .map(before -> new BackDated(entry, stated, head, before)));
     }
 }

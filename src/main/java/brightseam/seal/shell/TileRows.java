@@ -50,8 +50,11 @@ final class TileRows {
 
     /** How many leaves are in full tiles. */
     long leaves() {
-        return jdbc.sql("select coalesce(max(tile_index) + 1, 0) from ledger_tile where level = 0")
-                .query(Long.class).single() * Tile.WIDTH;
+        return jdbc.sql("""
+                        select tile_index + 1 from ledger_tile
+                        where level = 0 order by level, tile_index desc fetch first 1 row only
+                        """)
+                .query(Long.class).optional().orElse(0L) * Tile.WIDTH;
     }
 
     void deleteAll() {

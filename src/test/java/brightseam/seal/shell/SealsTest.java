@@ -3,6 +3,7 @@ package brightseam.seal.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import brightseam.kernel.shell.TestClock;
 import brightseam.ledger.Entry;
 import brightseam.seal.Checkpoint;
 import brightseam.seal.Frontier;
@@ -85,7 +86,8 @@ class SealsTest {
 
     @Test
     void what_was_stored_is_sealed_by_itself() {
-        try (TestSeals shop = TestSeals.every(folder, 1)) {
+        try (TestSeals shop = TestSeals.with(new TestClock(),
+                new SealSettings(folder, "", "", 1, 30, "", "", 60))) {
             shop.store("A", 2);
             long until = System.nanoTime() + 20_000_000_000L;
             while (shop.seals().latest().map(Sealed::size).orElse(0L) < 2) {

@@ -9,6 +9,7 @@ import brightseam.ledger.shell.OnDisk;
 import brightseam.ledger.shell.TestLedger;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.support.JdbcTransactionManager;
@@ -23,11 +24,20 @@ public final class TestSeals implements AutoCloseable {
     private final OnDisk onDisk;
     private final Seals seals;
 
-    private TestSeals(Path folder, ShopClock clock, long sealMillis) {
-        this.ledger = TestLedger.inFolder(folder);
+    private TestSeals(ShopClock clock, SealSettings settings) {
+        this.ledger = TestLedger.inFolder(settings.data());
         this.onDisk = ledger.onDisk();
-        this.seals = new Seals(ledger.ledger(), onDisk, clock, new JdbcTemplate(ledger.source()),
-                new JdbcTransactionManager(ledger.source()), folder, "", "", sealMillis);
+        Optional<Seals> made = Optional.empty();
+        try {
+            made = Optional.of(new Seals(ledger.ledger(), onDisk, clock, new JdbcTemplate(ledger.source()),
+                    new JdbcTransactionManager(ledger.source()), settings));
+        } finally {
+            if (made.isEmpty()) {
+                onDisk.close();
+                ledger.close();
+            }
+        }
+        this.seals = made.orElseThrow();
     }
 
     /** Seals only when it is asked for a head, and at its end. */
@@ -37,12 +47,15 @@ public final class TestSeals implements AutoCloseable {
 
     /** The same by {@code clock}. */
     public static TestSeals in(Path folder, ShopClock clock) {
-        return new TestSeals(folder, clock, NEVER_MILLIS);
+        return with(clock, settings(folder, ""));
     }
 
-    /** Seals by itself. */
-    static TestSeals every(Path folder, long sealMillis) {
-        return new TestSeals(folder, new TestClock(), sealMillis);
+    static TestSeals with(ShopClock clock, SealSettings settings) {
+        return new TestSeals(clock, settings);
+    }
+
+    static SealSettings settings(Path folder, String lossNoted) {
+        return new SealSettings(folder, "", "", NEVER_MILLIS, 30, lossNoted, "", 60);
     }
 
     /** The seals. */
