@@ -11,7 +11,8 @@ import java.util.Optional;
 enum Commands {
 
     CHECK_PROCEDURES(CheckProcedures.COMMAND, CheckProcedures::run),
-    VERIFY(VerifyFile.COMMAND, VerifyFile::run);
+    VERIFY(VerifyFile.COMMAND, VerifyFile::run),
+    CHECK_LEDGER(CheckLedger.COMMAND, CheckLedger::run);
 
     private final String word;
     private final Command command;

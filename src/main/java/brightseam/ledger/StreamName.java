@@ -1,5 +1,7 @@
 package brightseam.ledger;
 
+import java.util.regex.Pattern;
+
 /**
  * Names one chain of entries, such as {@code traveller/T-1042}.
  *
@@ -7,9 +9,11 @@ package brightseam.ledger;
  */
 public record StreamName(String value) implements Comparable<StreamName> {
 
+    private static final Pattern FORM = Pattern.compile("[a-z-]{1,30}/[A-Z0-9.-]{1,48}");
+
     /** Refuses anything but family, slash, identity within 80 characters. */
     public StreamName {
-        if (value == null || !value.matches("[a-z-]{1,30}/[A-Z0-9.-]{1,48}")) {
+        if (!isName(value)) {
             throw new IllegalArgumentException("stream name: family/IDENTITY, not " + value);
         }
     }
@@ -17,6 +21,11 @@ public record StreamName(String value) implements Comparable<StreamName> {
     /** The stream of {@code identity} in {@code family}. */
     public static StreamName of(String family, Object identity) {
         return new StreamName(family + "/" + identity);
+    }
+
+    /** Whether {@code text} has the form of a stream's name. */
+    public static boolean isName(String text) {
+        return text != null && FORM.matcher(text).matches();
     }
 
     /** The part before the slash. */

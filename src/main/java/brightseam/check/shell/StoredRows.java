@@ -1,0 +1,98 @@
+package brightseam.check.shell;
+
+import brightseam.check.StoredRow;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.function.Consumer;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The rows of the ledger in order of position, read by one thread while another works on them. */
+final class StoredRows {
+
+    private static final int ROWS_AT_ONCE = 2_000;
+    private static final int WAITING_MAX = 4;
+
+    private final JdbcClient jdbc;
+
+    StoredRows(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** What one reading brought: rows, or why there are none. */
+    private record Batch(List<StoredRow> rows, RuntimeException failure) {}
+
+    long count() {
+        return jdbc.sql("select count(*) from ledger_entry").query(Long.class).single();
+    }
+
+    /** Gives every row to {@code work}, in portions; the next ones are read meanwhile. */
+    void forEach(Consumer<List<StoredRow>> work) {
+        BlockingQueue<Batch> waiting = new ArrayBlockingQueue<>(WAITING_MAX);
+        Thread reader = Thread.ofPlatform().name("ledger-reader").daemon().start(() -> read(waiting));
+        try {
+            for (Batch batch = waiting.take(); ; batch = waiting.take()) {
+                if (batch.failure() != null) {
+                    throw batch.failure();
+                }
+                if (batch.rows().isEmpty()) {
+                    return;
+                }
+                work.accept(batch.rows());
+            }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while the ledger was read", interrupted);
+        } finally {
+            reader.interrupt();
+        }
+    }
+
+    /** At most {@code limit} rows of {@code stream} above {@code version}. */
+    List<StoredRow> ofStream(String stream, long version, long position) {
+        return jdbc.sql("""
+                        select position, stream, version, type, json, previous, hash from ledger_entry
+                        where stream = ? and version > ? and position < ? order by version
+                        """)
+                .params(stream, version, position).query(StoredRows::row).list();
+    }
+
+    private void read(BlockingQueue<Batch> waiting) {
+        try {
+            long position = Long.MIN_VALUE;
+            List<StoredRow> rows;
+            do {
+                rows = after(position);
+                waiting.put(new Batch(rows, null));
+                position = rows.isEmpty() ? position : rows.getLast().position();
+            } while (!rows.isEmpty());
+        } catch (RuntimeException failure) {
+            tell(waiting, failure);
+        } catch (InterruptedException nobodyWaits) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void tell(BlockingQueue<Batch> waiting, RuntimeException failure) {
+        try {
+            waiting.put(new Batch(List.of(), failure));
+        } catch (InterruptedException nobodyWaits) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private List<StoredRow> after(long position) {
+        return jdbc.sql("""
+                        select position, stream, version, type, json, previous, hash from ledger_entry
+                        where position > ? order by position fetch first ? rows only
+                        """)
+                .params(position, ROWS_AT_ONCE).query(StoredRows::row).list();
+    }
+
+    private static StoredRow row(ResultSet row, int number) throws SQLException {
+        return new StoredRow(row.getLong(1), row.getString(2), row.getLong(3), row.getString(4), row.getString(5),
+                row.getString(6), row.getString(7));
+    }
+}
