@@ -17,6 +17,8 @@ import java.nio.file.attribute.PosixFilePermissions;
  */
 final class DataFolder implements AutoCloseable {
 
+    /** H2 keeps 8 parsed statements for each connection unless told otherwise; the server asks some hundred. */
+    private static final int STATEMENTS_KEPT = 512;
     private static final String DATABASE = "brightseam";
     private static final String DATABASE_FILE = DATABASE + ".mv.db";
     private static final String MARKER_FILE = "in-use";
@@ -75,7 +77,7 @@ final class DataFolder implements AutoCloseable {
      * would close the database under the writer while that still stores what waits. The pool closes it afterwards.
      */
     String urlOfFirstStart() {
-        return "jdbc:h2:file:" + folder.resolve(DATABASE) + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
+        return "jdbc:h2:file:" + folder.resolve(DATABASE) + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;QUERY_CACHE_SIZE=" + STATEMENTS_KEPT;
     }
 
     /** Notes that the database exists now, with its tables, so that its loss would be noticed. */

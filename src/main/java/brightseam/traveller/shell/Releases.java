@@ -37,7 +37,7 @@ public class Releases {
     }
 
     /**
-     * Releases every one of {@code orders}, or none.
+     * Releases every one of {@code orders}, or none. Where another lead was first with a label, the next one is taken.
      *
      * @throws brightseam.ledger.NotStoredException where the disk failed; nothing was released then
      */
@@ -46,20 +46,16 @@ public class Releases {
             long last = travellers.rows().lastReleaseNumber();
             List<Prepared<Traveller>> parts = new ArrayList<>();
             for (ReleaseOrder order : orders) {
-                last = free(last + 1);
-                parts.add(prepare(origin, new TravellerId("T-" + last), order));
+                TravellerId id = new TravellerId("T-" + ++last);
+                Prepared<Traveller> part = prepare(origin, id, order);
+                while (part instanceof Prepared.Refused && travellers.find(id).isPresent()) {
+                    id = new TravellerId("T-" + ++last);
+                    part = prepare(origin, id, order);
+                }
+                parts.add(part);
             }
             return Prepared.all(parts);
         }, actor);
-    }
-
-    /** Another lead may have released since the last number was read; that is no reason to refuse this one. */
-    private long free(long number) {
-        long free = number;
-        while (travellers.find(new TravellerId("T-" + free)).isPresent()) {
-            free++;
-        }
-        return free;
     }
 
     private Prepared<Traveller> prepare(Origin origin, TravellerId id, ReleaseOrder order) {
