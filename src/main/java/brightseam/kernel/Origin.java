@@ -17,12 +17,20 @@ public record Origin(Moment at, BadgeId by, String tablet, boolean demo, Optiona
     /** The badge under which the server records what it notices by itself, such as an overrun hold. */
     public static final BadgeId SHOP = new BadgeId("SHOP");
 
+    /** How the tablet of an event begins that came from another of the shop's systems; its name follows. */
+    public static final String SYSTEM = "system ";
+
     /** Refuses missing parts and a tablet label of more than 40 characters. */
     public Origin {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(by, "by");
         Syntax.text("tablet", tablet, 40);
         label = label == null ? Optional.empty() : label;
+    }
+
+    /** The shop system that it came from, for the person who answers for that; empty where a person did it. */
+    public Optional<String> system() {
+        return tablet.startsWith(SYSTEM) ? Optional.of(tablet.substring(SYSTEM.length())) : Optional.empty();
     }
 
     /** An origin that no label set off. */

@@ -52,6 +52,12 @@ public final class Phrases {
                 .orElse("at least " + least);
     }
 
+    /** {@code Bram Oduya (P-0201)}, {@code system ORDERS-1 for Bram Oduya (P-0201)}. */
+    public static String releasedBy(TravellerDocument.Identity identity) {
+        return identity.releasedThrough().map(system -> "system " + system + " for ").orElse("")
+                + identity.releasedBy() + " (" + identity.releasedBy().badge() + ")";
+    }
+
     /** {@code piece 3}, {@code pieces 1 to 4, 6}. */
     public static String pieces(Collection<Integer> pieces) {
         List<Integer> sorted = pieces.stream().distinct().sorted().toList();

@@ -23,6 +23,7 @@ final class Telling {
     private Optional<Traveller> state = Optional.empty();
     private List<Integer> piecesAtFirst = List.of();
     private Who releasedBy;
+    private Optional<String> releasedThrough = Optional.empty();
     private Moment releasedAt;
     private boolean demo;
 
@@ -92,6 +93,7 @@ final class Telling {
         }
         piecesAtFirst = e.pieces();
         releasedBy = lookups.who(e.by());
+        releasedThrough = e.origin().system();
         releasedAt = e.at();
     }
 
@@ -105,7 +107,7 @@ final class Telling {
         Traveller lot = state.orElseThrow();
         return new TravellerDocument(
                 new Identity(lot.id(), lot.parent(), lot.kit(), lot.part(), piecesAtFirst, lot.pieces(), lot.heat(),
-                        releasedAt, releasedBy, lot.phase(), lot.isInQuarantine()),
+                        releasedAt, releasedBy, releasedThrough, lot.phase(), lot.isInQuarantine()),
                 lookups.heat(), new FollowedProcedure(procedure.ref(), procedure.title(), lookups.approval()),
                 steps.pages(), chamber.part(), trouble.findings(), trouble.incidents(), window.spans(),
                 trouble.refused(),

@@ -47,11 +47,12 @@ public record TravellerDocument(
      *
      * @param released numbers of the pieces that it began with
      * @param pieces numbers of the pieces still in it
+     * @param releasedThrough the shop system that released it for that person, where one did
      * @param quarantined whether an open nonconformance stops it
      */
     public record Identity(TravellerId id, Optional<TravellerId> parent, KitId kit, PartIdentity part,
-            List<Integer> released, List<Integer> pieces, HeatId heat, Moment releasedAt, Who releasedBy, Phase phase,
-            boolean quarantined) {}
+            List<Integer> released, List<Integer> pieces, HeatId heat, Moment releasedAt, Who releasedBy,
+            Optional<String> releasedThrough, Phase phase, boolean quarantined) {}
 
     /** The revision that is followed to the end. */
     public record FollowedProcedure(ProcedureRef ref, String title, Optional<Approval> approval) {}

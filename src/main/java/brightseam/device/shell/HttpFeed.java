@@ -7,6 +7,7 @@ import brightseam.device.Reading;
 import brightseam.kernel.Moment;
 import brightseam.kernel.SupplyId;
 import brightseam.kernel.shell.ShopClock;
+import brightseam.kernel.shell.TokenTries;
 import brightseam.ledger.Versioned;
 import java.time.Duration;
 import java.time.Instant;

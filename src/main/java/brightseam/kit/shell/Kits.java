@@ -1,11 +1,13 @@
 package brightseam.kit.shell;
 
+import brightseam.kernel.Decision;
 import brightseam.kernel.KitId;
 import brightseam.kit.Kit;
 import brightseam.kit.KitCommand;
 import brightseam.kit.KitDecider;
 import brightseam.kit.KitEvent;
 import brightseam.ledger.Outcome;
+import brightseam.ledger.Prepared;
 import brightseam.ledger.Versioned;
 import brightseam.ledger.shell.EventStream;
 import brightseam.ledger.shell.Ledger;
@@ -13,6 +15,7 @@ import brightseam.ledger.shell.Projection;
 import brightseam.ledger.shell.StateProjection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.springframework.context.annotation.Bean;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -44,6 +47,13 @@ public final class Kits {
     /** Every kit that is not closed, sorted by label. */
     public List<Kit> open() {
         return rows.open();
+    }
+
+    /** What {@code commands} on {@code kit} would store, each decided on what those before it leave. */
+    public Prepared<Kit> prepare(KitId kit, List<KitCommand> commands) {
+        return streams.prepareInTurn(kit, commands.stream()
+                .<Function<Optional<Kit>, Decision<KitEvent>>>map(command -> state -> KitDecider.decide(state, command))
+                .toList());
     }
 
     /**

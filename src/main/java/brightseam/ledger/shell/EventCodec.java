@@ -10,6 +10,7 @@ import brightseam.kernel.SessionId;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.SupplyId;
+import brightseam.kernel.SystemId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Entry;
 import brightseam.ledger.NewEvent;
@@ -116,6 +117,7 @@ public final class EventCodec<E> {
         label(labels, PartNumber.class, PartNumber::new);
         label(labels, SupplyId.class, SupplyId::new);
         label(labels, StepId.class, StepId::new);
+        label(labels, SystemId.class, SystemId::new);
         label(labels, SessionId.class, SessionId::new);
         label(labels, JointId.class, JointId::parse);
         label(labels, BigDecimal.class, BigDecimal::new);

@@ -98,8 +98,8 @@ final class RecordPaper {
                 + Phrases.pieces(identity.pieces()) + ")");
         sheet.fact(table, "Kit", identity.kit().value());
         identity.parent().ifPresent(parent -> sheet.fact(table, "Set apart from", parent.value()));
-        sheet.fact(table, "Released", Phrases.when(identity.releasedAt(), zone) + " by " + identity.releasedBy()
-                + " (" + identity.releasedBy().badge() + ")");
+        sheet.fact(table, "Released", Phrases.when(identity.releasedAt(), zone) + " by "
+                + Phrases.releasedBy(identity));
         told.heat().ifPresentOrElse(heat -> heat(table, heat), () -> sheet.fact(table, "Heat",
                 identity.heat() + ": not registered in this shop"));
         procedure(table, told.procedure());

@@ -8,12 +8,11 @@ import brightseam.procedure.Procedure;
 import brightseam.traveller.PartIdentity;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.shell.ReleaseOrder;
-import java.util.ArrayList;
+import brightseam.traveller.shell.Releases;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Which lines of a kit are still to be released, and out of which heats. */
 final class KitLines {
@@ -25,15 +24,7 @@ final class KitLines {
      * of its part number, drawing revision and procedure that no other answers; those set apart later answer none.
      */
     static List<KitLine> unreleased(Kit kit, Collection<Traveller> travellers) {
-        List<Traveller> free = new ArrayList<>(travellers.stream()
-                .filter(traveller -> traveller.parent().isEmpty())
-                .sorted(Comparator.comparing(Traveller::id)).toList());
-        List<KitLine> open = new ArrayList<>();
-        for (KitLine line : kit.lines()) {
-            Optional<Traveller> answer = free.stream().filter(traveller -> answers(traveller, line)).findFirst();
-            answer.ifPresentOrElse(free::remove, () -> open.add(line));
-        }
-        return open;
+        return Releases.unreleased(kit, travellers);
     }
 
     /**
@@ -51,11 +42,5 @@ final class KitLines {
     static ReleaseOrder order(KitId kit, KitLine line, Heat heat) {
         return new ReleaseOrder(kit, new PartIdentity(line.partNumber(), line.description(), line.drawingRevision()),
                 line.quantity(), heat.id(), line.procedure());
-    }
-
-    private static boolean answers(Traveller traveller, KitLine line) {
-        return traveller.part().partNumber().equals(line.partNumber())
-                && traveller.part().drawingRevision().equals(line.drawingRevision())
-                && traveller.procedure().id().equals(line.procedure());
     }
 }

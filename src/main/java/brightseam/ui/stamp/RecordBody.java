@@ -54,7 +54,7 @@ final class RecordBody extends Div {
         fact(facts, "Procedure", told.procedure().ref().label() + ", approved " + told.procedure().approval()
                 .map(approval -> Phrases.when(approval.at(), zone) + " by " + approval.by()).orElse("by nobody")
                 + ", SHA-256 " + told.procedure().ref().sha256().substring(0, 12) + "…");
-        fact(facts, "Released", Phrases.when(identity.releasedAt(), zone) + " by " + identity.releasedBy());
+        fact(facts, "Released", Phrases.when(identity.releasedAt(), zone) + " by " + Phrases.releasedBy(identity));
         return facts;
     }
 

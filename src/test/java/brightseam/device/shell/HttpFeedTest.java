@@ -5,6 +5,7 @@ import static brightseam.device.SampleMeters.OXYGEN;
 import static brightseam.kernel.Samples.ORIGIN;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import brightseam.kernel.shell.TokenTries;
 import brightseam.device.Feed;
 import brightseam.device.Meter;
 import brightseam.device.MeterCommand;
