@@ -71,6 +71,11 @@ public final class ShopServer implements AutoCloseable {
         return context.getBean(type);
     }
 
+    /** All of the server's parts; ask anew after a restart. */
+    public ConfigurableApplicationContext context() {
+        return context;
+    }
+
     /** Stops the server; its data stay. */
     public void stop() {
         context.close();

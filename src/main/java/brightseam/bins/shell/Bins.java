@@ -28,7 +28,7 @@ import org.springframework.stereotype.Service;
 
 /** The shop's bins. Single states come from the ledger; lists and searches come from rows that follow it. */
 @Service
-public final class Bins {
+public class Bins {
 
     private final EventStream<Bin, BinEvent> streams;
     private final BinRows rows;

@@ -39,7 +39,7 @@ import org.springframework.stereotype.Service;
 
 /** The shop's argon: deliveries, readings, change-overs. Each source is a supply too, under the same label. */
 @Service
-public final class ArgonStore {
+public class ArgonStore {
 
     private static final List<Use> FORMS = Arrays.stream(brightseam.chamber.ArgonForm.values())
             .map(form -> new Use(ContactKind.ARGON, form.supplyType(), false)).toList();

@@ -30,7 +30,7 @@ import org.springframework.stereotype.Service;
 
 /** What is left of the argon, how long it lasts, and whether a session can be begun with it. */
 @Service
-public final class ArgonWatch {
+public class ArgonWatch {
 
     /** The share of a lock's flow that counts: all of it mixes. Chambers have their own, by the fit of their purges. */
     public static final double FULL_MIXING = 1;

@@ -32,7 +32,7 @@ import org.springframework.stereotype.Service;
 
 /** The welding chambers. States come from the ledger; lists come from rows that follow it. */
 @Service
-public final class Chambers {
+public class Chambers {
 
     private final EventStream<Chamber, ChamberEvent> streams;
     private final Attempts attempts;

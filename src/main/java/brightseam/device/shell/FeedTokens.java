@@ -24,7 +24,7 @@ import org.springframework.stereotype.Service;
  * hash is kept, in a table of its own and not in the ledger. Two meters in one device share a token.
  */
 @Service
-public final class FeedTokens {
+public class FeedTokens {
 
     private static final int TOKEN_BYTES = 32;
 

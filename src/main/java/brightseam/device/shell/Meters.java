@@ -26,7 +26,7 @@ import org.springframework.stereotype.Service;
 
 /** The register of meters. A meter is a gauge of the supply register, which keeps its calibration. */
 @Service
-public final class Meters {
+public class Meters {
 
     private final EventStream<MeterRecord, MeterEvent> streams;
     private final Attempts attempts;

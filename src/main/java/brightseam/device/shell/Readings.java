@@ -39,7 +39,7 @@ import org.springframework.transaction.PlatformTransactionManager;
  * ledger stored something since; {@link #settle} is therefore called before evidence goes into the ledger.
  */
 @Service
-public final class Readings implements AutoCloseable {
+public class Readings implements AutoCloseable {
 
     /** More readings than this are drawn from what is known of whole blocks, where a column is as wide as one. */
     private static final long DRAWN_ONE_BY_ONE_MAX = 300_000;

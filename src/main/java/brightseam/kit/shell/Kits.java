@@ -22,7 +22,7 @@ import org.springframework.stereotype.Service;
 
 /** The shop's kits. Single states come from the ledger; lists come from rows that follow it. */
 @Service
-public final class Kits {
+public class Kits {
 
     private final EventStream<Kit, KitEvent> streams;
     private final KitRows rows;

@@ -26,7 +26,7 @@ import org.springframework.stereotype.Service;
 
 /** The baths in the shop's tanks. States come from the ledger; lists and trends come from rows that follow it. */
 @Service
-public final class Baths {
+public class Baths {
 
     private final EventStream<Bath, BathEvent> streams;
     private final Attempts attempts;

@@ -19,7 +19,7 @@ import org.springframework.stereotype.Service;
 
 /** The shop's stations. Single states come from the ledger; lists come from rows that follow it. */
 @Service
-public final class Stations {
+public class Stations {
 
     private final EventStream<Station, StationEvent> streams;
     private final StationRows rows;

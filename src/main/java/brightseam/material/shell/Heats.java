@@ -19,7 +19,7 @@ import org.springframework.stereotype.Service;
 
 /** The shop's heats. Single states come from the ledger; lists come from rows that follow it. */
 @Service
-public final class Heats {
+public class Heats {
 
     private final EventStream<Heat, HeatEvent> streams;
     private final HeatRows rows;

@@ -20,7 +20,7 @@ import org.springframework.stereotype.Service;
 
 /** The shapes of the shop's parts. Single states come from the ledger; lists come from rows that follow it. */
 @Service
-public final class Parts {
+public class Parts {
 
     private final EventStream<Part, PartEvent> streams;
     private final PartRows rows;

@@ -36,7 +36,7 @@ import java.util.stream.Stream;
  * The procedures of the shop. The folder only proposes; what is used was approved by a named person and is read back
  * from the ledger, so an edited, broken or deleted file changes nothing for travellers. Safe for several threads.
  */
-public final class ProcedureLibrary {
+public class ProcedureLibrary {
 
     private final Path folder;
     private final ProcedureLoader loader;

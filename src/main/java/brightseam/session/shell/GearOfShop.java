@@ -45,7 +45,7 @@ import org.springframework.stereotype.Component;
 
 /** The chambers and the argon of the shop's registers. */
 @Component
-final class GearOfShop implements ChamberGear {
+class GearOfShop implements ChamberGear {
 
     private static final double MILLIS_PER_MINUTE = 60_000;
     /** Full mixing of both rooms: the cautious value, see {@link LockOpening}. */

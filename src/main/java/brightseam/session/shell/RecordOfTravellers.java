@@ -31,7 +31,7 @@ import org.springframework.stereotype.Component;
 
 /** The travellers' records of the shop. */
 @Component
-final class RecordOfTravellers implements TravellerRecord {
+class RecordOfTravellers implements TravellerRecord {
 
     private final ChamberRecord record;
     private final Travellers travellers;

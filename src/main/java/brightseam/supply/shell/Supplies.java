@@ -31,7 +31,7 @@ import org.springframework.stereotype.Service;
 
 /** The shop's supplies. Single states come from the ledger; lists come from rows that follow it. */
 @Service
-public final class Supplies {
+public class Supplies {
 
     private final EventStream<Supply, SupplyEvent> streams;
     private final SupplyRows rows;
