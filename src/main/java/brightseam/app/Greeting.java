@@ -46,6 +46,7 @@ class Greeting {
             if (firstRun.isNeeded()) {
                 say("Nobody has a badge yet. Make the first administrator at  "
                         + address("localhost", port) + "first-run");
+                say("It asks for this code:             " + firstRun.code());
             }
         }
     }

@@ -71,7 +71,7 @@ final class Registers {
 
     private void people() {
         DemoPerson first = DemoPerson.ODA_MARSH;
-        accepted(firstRun.open(first.badge(), first.fullName(), first.pin()));
+        accepted(firstRun.open("server", firstRun.code(), first.badge(), first.fullName(), first.pin()));
         for (DemoPerson person : DemoPerson.values()) {
             if (person != first) {
                 register(person);

@@ -94,6 +94,14 @@ public sealed interface PersonRefusal extends Refusal {
         }
     }
 
+    /** The code is not the one that this start of the server printed on its console. */
+    record OpeningCodeWrong() implements PersonRefusal {
+        @Override
+        public String code() {
+            return "opening-code-wrong";
+        }
+    }
+
     /** The shop has been opened: the first administrator exists. */
     record ShopAlreadyOpen() implements PersonRefusal {
         @Override

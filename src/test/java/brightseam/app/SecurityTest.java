@@ -38,7 +38,8 @@ class SecurityTest {
                         + "classpath:db/migration/common/V88__pin_life.sql",
                 "--spring.datasource.url=jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
         port = ((ServletWebServerApplicationContext) shop).getWebServer().getPort();
-        assertThat(shop.getBean(FirstRun.class).open(new BadgeId(BADGE), "Ada Moreau", PIN))
+        assertThat(shop.getBean(FirstRun.class)
+                .open("here", shop.getBean(FirstRun.class).code(), new BadgeId(BADGE), "Ada Moreau", PIN))
                 .isInstanceOf(Accepted.class);
     }
 

@@ -12,6 +12,7 @@ import brightseam.people.PersonDecider;
 import brightseam.people.PersonEvent;
 import brightseam.people.PersonEvent.PinSet;
 import brightseam.people.PersonFacts;
+import brightseam.people.PersonRefusal.OpeningCodeWrong;
 import brightseam.people.PersonRefusal.ShopAlreadyOpen;
 import brightseam.people.PinRefusal;
 import brightseam.people.PinRules;
@@ -31,12 +32,17 @@ public class FirstRun {
     private final PersonReader people;
     private final PersonJournal journal;
     private final Pins pins;
+    private final OpeningCode code;
+    private final Places places;
     private final ShopClock clock;
 
-    FirstRun(PersonReader people, PersonJournal journal, Pins pins, ShopClock clock) {
+    FirstRun(PersonReader people, PersonJournal journal, Pins pins, OpeningCode code, Places places,
+            ShopClock clock) {
         this.people = people;
         this.journal = journal;
         this.pins = pins;
+        this.code = code;
+        this.places = places;
         this.clock = clock;
     }
 
@@ -45,15 +51,30 @@ public class FirstRun {
         return people.nobody();
     }
 
+    /** What the server prints on its console; {@link #open} asks for it. */
+    public String code() {
+        return code.readable();
+    }
+
     /**
      * Makes the first administrator, or is refused with {@code shop-already-open} where there is anybody already;
      * of two at the same time one wins.
      *
+     * @param place where the try comes from, such as an address; too many of one place have to wait
+     * @param given the code of the console; else refused with {@code opening-code-wrong}
      * @throws IllegalArgumentException where the name has a wrong form
      */
-    public synchronized Decision<PersonEvent> open(BadgeId badge, String name, String pin) {
+    public synchronized Decision<PersonEvent> open(
+            String place, String given, BadgeId badge, String name, String pin) {
         if (!isNeeded()) {
             return Decision.refused(List.of(new ShopAlreadyOpen()));
+        }
+        long waitSeconds = places.claimTry("first run " + place);
+        if (waitSeconds > 0) {
+            return Decision.refused(List.of(new PinRefusal.PlaceTooOften(waitSeconds)));
+        }
+        if (!code.is(given)) {
+            return Decision.refused(List.of(new OpeningCodeWrong()));
         }
         List<PinRefusal> weak = PinRules.broken(badge, pin);
         if (!weak.isEmpty()) {

@@ -14,12 +14,14 @@ import brightseam.words.Wording;
 import com.vaadin.flow.component.Composite;
 import com.vaadin.flow.component.dependency.StyleSheet;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.textfield.Autocapitalize;
 import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.VaadinRequest;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
 
 /** The first page of an empty shop: makes the first administrator and signs them in. */
@@ -34,6 +36,7 @@ class FirstRunView extends Composite<ScreenFrame> implements BeforeEnterObserver
     private final Wording wording;
     private final Frames frames;
     private final WorkCard card = new WorkCard("This shop is empty", "Make the first administrator");
+    private final TextField code = new TextField("Code from the server's console");
     private final TextField name = new TextField("Your name, as printed beside signatures");
     private final TextField badge = new TextField("Badge label, P- and a number");
     private final PasswordField pin = new PasswordField("PIN, 4 to 8 digits");
@@ -45,13 +48,15 @@ class FirstRunView extends Composite<ScreenFrame> implements BeforeEnterObserver
         this.wording = wording;
         this.frames = frames;
         badge.setValue("P-0001");
+        code.setAutocapitalize(Autocapitalize.CHARACTERS);
         for (PasswordField secret : new PasswordField[] {pin, again}) {
             secret.setRevealButtonVisible(false);
             secret.getElement().setAttribute("autocomplete", "off");
         }
-        Div fields = new Div(name, badge, pin, again);
+        Div fields = new Div(code, name, badge, pin, again);
         fields.addClassName("first-run");
-        card.instruction("Nobody has a badge here yet. The administrator registers people, bins and stations next.");
+        card.instruction("Nobody has a badge here yet. The administrator registers people, bins and stations next."
+                + " The code was printed where the server was started.");
         card.add(fields);
         card.actions(Action.main("Open the shop", pressed -> open()));
         getContent().add(card);
@@ -80,10 +85,14 @@ class FirstRunView extends Composite<ScreenFrame> implements BeforeEnterObserver
         }
     }
 
+    private static String place() {
+        return VaadinRequest.getCurrent().getRemoteAddr();
+    }
+
     private void open(String label) {
         try {
             BadgeId administrator = new BadgeId(label);
-            switch (firstRun.open(administrator, name.getValue(), pin.getValue())) {
+            switch (firstRun.open(place(), code.getValue(), administrator, name.getValue(), pin.getValue())) {
                 case Decision.Accepted<PersonEvent> opened -> {
                     signIn.signIn(administrator, pin.getValue());
                     getUI().ifPresent(ui -> ui.getPage().setLocation("."));

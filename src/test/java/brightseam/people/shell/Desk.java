@@ -33,15 +33,17 @@ final class Desk {
     final PersonJournal journal = new PersonJournal(ledger);
     final PinHashes hashes = new PinHashes(new Pepper(new byte[32]), 4);
     final Pins pins = new Pins(jdbc, time, hashes, new PinLife(365, 14));
+    final Places places = new Places(time);
+    final OpeningCode code = new OpeningCode();
     final Tablets tablets = new Tablets(jdbc, time, 15);
     final People people = new People(reader, journal, pins, tablets, clock);
     final Authenticator authenticator =
-            new Authenticator(reader, journal, pins, new Places(time), tablets, time, clock);
+            new Authenticator(reader, journal, pins, places, tablets, time, clock);
     final SignIn signIn = new SignIn(authenticator, reader, journal, tablets, clock);
     final PinChange pinChange = new PinChange(authenticator, people, signIn, clock);
 
     FirstRun firstRun() {
-        return new FirstRun(reader, journal, pins, clock);
+        return new FirstRun(reader, journal, pins, code, places, clock);
     }
 
     /** Ada, the administrator, and Bo with {@code roles}, both with {@link #PIN}. */

@@ -11,6 +11,7 @@ import brightseam.people.Recognition.Recognised;
 import brightseam.people.Role;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
@@ -26,7 +27,7 @@ class FirstRunTest {
     void an_empty_shop_gets_its_first_administrator_who_can_sign_at_once() {
         FirstRun firstRun = desk.firstRun();
         assertThat(firstRun.isNeeded()).isTrue();
-        firstRun.open(Desk.ADA, "Ada Moreau", Desk.PIN);
+        firstRun.open("here", firstRun.code(), Desk.ADA, "Ada Moreau", Desk.PIN);
         assertThat(firstRun.isNeeded()).isFalse();
         assertThat(desk.people.find(Desk.ADA).orElseThrow().roles()).containsExactly(Role.ADMINISTRATOR);
         assertThat(desk.authenticator.signing("TAB-TEST", Desk.ADA, Desk.PIN)).isInstanceOf(Recognised.class);
@@ -34,14 +35,40 @@ class FirstRunTest {
 
     @Test
     void a_weak_pin_leaves_the_shop_closed() {
-        assertThat(codes(desk.firstRun().open(Desk.ADA, "Ada Moreau", "1111"))).containsExactly("pin-trivial");
+        assertThat(codes(desk.firstRun().open("here", desk.code.readable(), Desk.ADA, "Ada Moreau", "1111")))
+                .containsExactly("pin-trivial");
         assertThat(desk.firstRun().isNeeded()).isTrue();
+    }
+
+    @Test
+    void only_who_can_read_the_console_opens_the_shop() {
+        FirstRun firstRun = desk.firstRun();
+        assertThat(codes(firstRun.open("here", "", Desk.ADA, "Ada Moreau", Desk.PIN)))
+                .containsExactly("opening-code-wrong");
+        assertThat(codes(firstRun.open("here", new OpeningCode().readable(), Desk.ADA, "Ada Moreau", Desk.PIN)))
+                .containsExactly("opening-code-wrong");
+        assertThat(firstRun.isNeeded()).isTrue();
+        String written = firstRun.code().toLowerCase(Locale.ROOT).replace("-", " ");
+        assertThat(firstRun.open("here", written, Desk.ADA, "Ada Moreau", Desk.PIN))
+                .isInstanceOf(Decision.Accepted.class);
+    }
+
+    @Test
+    void whoever_guesses_the_code_has_to_wait_and_nobody_else() {
+        FirstRun firstRun = desk.firstRun();
+        for (int tries = 0; tries < Places.TRIES_MAX; tries++) {
+            firstRun.open("there", "AAAA-AAAA", Desk.ADA, "Mallory", Desk.PIN);
+        }
+        assertThat(codes(firstRun.open("there", firstRun.code(), Desk.ADA, "Mallory", Desk.PIN)))
+                .containsExactly("place-too-often");
+        assertThat(firstRun.open("here", firstRun.code(), Desk.ADA, "Ada Moreau", Desk.PIN))
+                .isInstanceOf(Decision.Accepted.class);
     }
 
     @Test
     void a_shop_with_people_is_not_opened_again() {
         desk.staffed(Role.LEAD);
-        assertThat(codes(desk.firstRun().open(new BadgeId("P-0666"), "Mallory", "8642")))
+        assertThat(codes(desk.firstRun().open("here", desk.code.readable(), new BadgeId("P-0666"), "Mallory", "8642")))
                 .containsExactly("shop-already-open");
     }
 
@@ -55,7 +82,7 @@ class FirstRunTest {
                 FirstRun ofItsOwn = fresh.firstRun();
                 rivals.add(() -> {
                     start.await();
-                    return ofItsOwn.open(badge, "Rival " + badge, Desk.PIN);
+                    return ofItsOwn.open("here", fresh.code.readable(), badge, "Rival " + badge, Desk.PIN);
                 });
             }
             List<Decision<PersonEvent>> answers = new ArrayList<>();

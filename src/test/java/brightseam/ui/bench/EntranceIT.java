@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import brightseam.browser.ShopServer;
 import brightseam.browser.ShopTablet;
 import brightseam.kernel.BinId;
+import brightseam.people.shell.FirstRun;
 import brightseam.scan.Label;
 import brightseam.scan.OwnLabel;
 import brightseam.scan.shell.LabelPrinter;
@@ -29,11 +30,14 @@ class EntranceIT {
     void an_empty_shop_makes_its_first_administrator_and_then_reads_camera_frames() throws IOException {
         try (ShopServer server = ShopServer.empty(); ShopTablet tablet = new ShopTablet(server.url(), "entry")) {
             tablet.open("/sign-in").shows("Make the first administrator").look("first-run");
+            fill(tablet, "Code from", "AAAA-AAAA");
             fill(tablet, "Your name", "Nora Vale");
             fill(tablet, "PIN,", "482615");
             fill(tablet, "The same PIN", "482616");
             tablet.press("Open the shop").hears("Two PINs").seen();
             fill(tablet, "The same PIN", "482615");
+            tablet.press("Open the shop").hears("Wrong code").seen();
+            fill(tablet, "Code from", server.bean(FirstRun.class).code());
             tablet.press("Open the shop").page().waitForURL("**/shop");
             assertThat(tablet.page().locator("header")).containsText("Nora Vale");
             frames(tablet);
