@@ -40,6 +40,26 @@ final class DataFolder implements AutoCloseable {
      * @throws UnusableData where another server has it, it cannot be written, or its database is gone
      */
     static DataFolder take(Path path) {
+        return lock(path).refusingLoss();
+    }
+
+    /**
+     * As {@link #take}, for a shop whose records lie in a database server: keys and heads are all that is here.
+     *
+     * @throws UnusableData also where the folder holds the embedded database of another shop
+     */
+    static DataFolder takeBesideServer(Path path) {
+        DataFolder taken = lock(path);
+        if (Files.exists(taken.database())) {
+            taken.giveBack();
+            throw new UnusableData("The data folder " + taken.folder + " holds records in a database of its own, and"
+                    + " this start asks for PostgreSQL. Start without the profile postgresql, or with another folder:"
+                    + " --brightseam.data=<another folder>.", null);
+        }
+        return taken;
+    }
+
+    private static DataFolder lock(Path path) {
         Path folder = path.toAbsolutePath().normalize();
         if (folder.toString().contains(";")) {
             throw new UnusableData("The data folder's name must not contain a semicolon: " + folder, null);
@@ -56,7 +76,7 @@ final class DataFolder implements AutoCloseable {
                 throw new UnusableData("Another Brightseam server is using the data folder " + folder
                         + ". Stop that one first, or start this one with --brightseam.data=<another folder>.", null);
             }
-            return new DataFolder(folder, channel).refusingLoss();
+            return new DataFolder(folder, channel);
         } catch (IOException failure) {
             throw new UnusableData("The data folder " + folder + " cannot be used: " + failure, failure);
         }
@@ -98,16 +118,32 @@ final class DataFolder implements AutoCloseable {
         lockChannel.close();
     }
 
-    private DataFolder refusingLoss() throws IOException {
-        boolean lost = isInUse()
-                && (!Files.exists(database()) || Files.size(database()) < DATABASE_BYTES_MIN);
-        if (lost) {
-            close();
+    private DataFolder refusingLoss() {
+        if (isInUse() && isDatabaseLost()) {
+            giveBack();
             throw new UnusableData("The database file " + database() + " is missing or cut off, but this folder has"
-                    + " been in use. Restore it from a backup. Only if the records may be given up for good: start"
-                    + " with another folder.", null);
+                    + " been in use. Restore it from a backup; where the shop's records lie in PostgreSQL, start with"
+                    + " --spring.profiles.active=postgresql. Only if the records may be given up for good: start with"
+                    + " another folder.", null);
         }
         return this;
+    }
+
+    private boolean isDatabaseLost() {
+        try {
+            return !Files.exists(database()) || Files.size(database()) < DATABASE_BYTES_MIN;
+        } catch (IOException failure) {
+            giveBack();
+            throw new UnusableData("The data folder " + folder + " cannot be used: " + failure, failure);
+        }
+    }
+
+    private void giveBack() {
+        try {
+            close();
+        } catch (IOException failure) {
+            throw new UnusableData("The data folder " + folder + " cannot be given back: " + failure, failure);
+        }
     }
 
     private static boolean isLocked(FileChannel channel) throws IOException {

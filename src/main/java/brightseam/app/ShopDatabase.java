@@ -11,8 +11,12 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.flyway.autoconfigure.FlywayMigrationStrategy;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.core.env.Environment;
 
-/** The shop's embedded database in its data folder. */
+/**
+ * The shop's database: an embedded one in the data folder, or with the profile {@code postgresql} a PostgreSQL that
+ * several nodes may share. The data folder holds keys and heads in either case.
+ */
 @Configuration(proxyBeanMethods = false)
 public class ShopDatabase {
 
@@ -20,17 +24,15 @@ public class ShopDatabase {
 
     @Bean(destroyMethod = "close")
     DataFolder dataFolder(
-            @Value("${brightseam.data:./data}") Path path, @Value("${brightseam.shop:empty}") String shop) {
+            @Value("${brightseam.data:./data}") Path path, @Value("${brightseam.shop:empty}") String shop,
+            Environment settings) {
         ShopKind.refuseMisspelled(shop);
-        return DataFolder.take(path);
+        return isServer(settings) ? DataFolder.takeBesideServer(path) : DataFolder.take(path);
     }
 
     @Bean(destroyMethod = "close")
-    HikariDataSource dataSource(DataFolder folder) {
-        if (!folder.isInUse()) {
-            pool(folder.urlOfFirstStart()).close();
-        }
-        HikariDataSource source = pool(folder.url());
+    HikariDataSource dataSource(DataFolder folder, Environment settings) {
+        HikariDataSource source = isServer(settings) ? PostgresPool.open(settings) : embedded(folder);
         if (folder.isInUse()) {
             refuseEmpty(source);
         }
@@ -68,6 +70,18 @@ public class ShopDatabase {
         }
     }
 
+    /** Whether the shop's records lie in a database server that other nodes may use too. */
+    static boolean isServer(Environment settings) {
+        return settings.matchesProfiles("postgresql");
+    }
+
+    private static HikariDataSource embedded(DataFolder folder) {
+        if (!folder.isInUse()) {
+            pool(folder.urlOfFirstStart()).close();
+        }
+        return pool(folder.url());
+    }
+
     private static Throwable root(Throwable failure) {
         return failure.getCause() == null ? failure : root(failure.getCause());
     }
@@ -76,12 +90,12 @@ public class ShopDatabase {
         try (Connection connection = source.getConnection();
                 Statement statement = connection.createStatement();
                 ResultSet tables = statement.executeQuery(
-                        "select count(*) from information_schema.tables where table_schema = 'PUBLIC'")) {
+                        "select count(*) from information_schema.tables where lower(table_schema) = 'public'")) {
             tables.next();
             if (tables.getInt(1) == 0) {
                 source.close();
-                throw new UnusableData("The database in the data folder is empty, but the folder has been in use."
-                        + " Restore the database from a backup.", null);
+                throw new UnusableData("The database is empty, but the data folder has been in use with one that was"
+                        + " not. Restore the database from a backup.", null);
             }
         } catch (SQLException failure) {
             throw new UnusableData("The database cannot be read: " + failure.getMessage(), failure);

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.mock.env.MockEnvironment;
 
 class DataFolderTest {
 
@@ -66,7 +67,7 @@ class DataFolderTest {
         try (DataFolder folder = DataFolder.take(temporary)) {
             ShopDatabase.pool(folder.urlOfFirstStart()).close();
             folder.markInUse();
-            assertThatThrownBy(() -> new ShopDatabase().dataSource(folder))
+            assertThatThrownBy(() -> new ShopDatabase().dataSource(folder, new MockEnvironment()))
                     .isInstanceOf(UnusableData.class)
                     .hasMessageContaining("is empty");
         }

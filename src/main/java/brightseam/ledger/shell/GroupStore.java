@@ -23,13 +23,17 @@ final class GroupStore {
     private final RequestStore requests;
     private final ForcedWrite forcedWrite;
     private final Settlement settlement;
+    private final WriteTurn turn;
 
-    GroupStore(TransactionTemplate transaction, EntryRows rows, RequestStore requests, ForcedWrite forcedWrite) {
+    GroupStore(TransactionTemplate transaction, WriteTurn turn, EntryRows rows, RequestStore requests,
+            ForcedWrite forcedWrite) {
         this.transaction = transaction;
         this.rows = rows;
         this.requests = requests;
         this.forcedWrite = forcedWrite;
-        this.settlement = new Settlement(rows, forcedWrite);
+        this.turn = turn;
+        this.settlement = new Settlement(
+                position -> turn.settled(transaction, () -> rows.hashAt(position)), forcedWrite);
     }
 
     /**
@@ -88,7 +92,9 @@ final class GroupStore {
     }
 
     private void write(List<Request.Store> group, List<Appended> outcomes, TransactionStatus savepoints) {
+        turn.take();
         long position = rows.lastPosition();
+        requests.goOnAfter(position);
         for (Request.Store request : group) {
             Appended outcome = savepoints == null
                     ? requests.store(request.appends(), position)

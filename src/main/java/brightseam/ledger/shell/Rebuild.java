@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javax.sql.DataSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -21,14 +22,16 @@ public final class Rebuild {
     private final List<Projection> projections;
     private final TransactionTemplate transaction;
     private final JdbcClient jdbc;
+    private final WriteTurn turn;
 
     Rebuild(
             StoredLedger ledger, List<Projection> projections, PlatformTransactionManager transactions,
-            JdbcClient jdbc) {
+            JdbcClient jdbc, DataSource source) {
         this.ledger = ledger;
         this.projections = List.copyOf(projections);
         this.transaction = new TransactionTemplate(transactions);
         this.jdbc = jdbc;
+        this.turn = WriteTurn.of(source);
     }
 
     /** How many entries were replayed, and how many rows each projected table then has. */
@@ -42,6 +45,7 @@ public final class Rebuild {
         Map<String, Long> rows = new LinkedHashMap<>();
         long[] entries = new long[1];
         ledger.alone(() -> transaction.executeWithoutResult(status -> {
+            turn.take();
             entries[0] = replay();
             tables().forEach(table -> rows.put(table, count(table)));
         }));
@@ -53,6 +57,7 @@ public final class Rebuild {
         List<Difference> differences = new ArrayList<>();
         ledger.alone(() -> transaction.executeWithoutResult(status -> {
             status.setRollbackOnly();
+            turn.take();
             Map<String, List<String>> before = dump();
             replay();
             Map<String, List<String>> after = dump();

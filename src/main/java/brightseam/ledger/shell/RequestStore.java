@@ -26,6 +26,8 @@ final class RequestStore {
         }
     };
 
+    private long last;
+
     RequestStore(EntryRows rows, List<Projection> projections) {
         this.rows = rows;
         this.projections = List.copyOf(projections);
@@ -34,6 +36,14 @@ final class RequestStore {
     /** Forgets where streams end; needed after anything was undone. */
     void forget() {
         known.clear();
+    }
+
+    /** Says that the ledger ends at {@code position}: where others wrote meanwhile, what was known may be old. */
+    void goOnAfter(long position) {
+        if (position != last) {
+            forget();
+        }
+        last = position;
     }
 
     /** Stores {@code appends} behind {@code position}; writes nothing where a version conflicts. */
@@ -58,6 +68,7 @@ final class RequestStore {
             projections.forEach(projection -> projection.apply(entry));
         }
         known.putAll(heads);
+        last = position + entries.size();
         return new Appended.Stored(List.copyOf(entries));
     }
 

@@ -3,6 +3,7 @@ package brightseam.ledger.shell;
 import brightseam.ledger.Entry;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongFunction;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -17,14 +18,15 @@ final class Settlement {
 
     private static final Logger LOG = LoggerFactory.getLogger(Settlement.class);
 
-    private final EntryRows rows;
+    private final LongFunction<Optional<String>> hashAt;
     private final ForcedWrite forcedWrite;
     private List<Entry> open = List.of();
     private boolean forceFailed;
     private boolean halted;
 
-    Settlement(EntryRows rows, ForcedWrite forcedWrite) {
-        this.rows = rows;
+    /** Looks with {@code hashAt}, which answers the hash of the entry at a position. */
+    Settlement(LongFunction<Optional<String>> hashAt, ForcedWrite forcedWrite) {
+        this.hashAt = hashAt;
         this.forcedWrite = forcedWrite;
     }
 
@@ -79,7 +81,7 @@ final class Settlement {
 
     private Optional<Boolean> isThere(Entry entry) {
         try {
-            return Optional.of(rows.hashAt(entry.position()).filter(entry.hash()::equals).isPresent());
+            return Optional.of(hashAt.apply(entry.position()).filter(entry.hash()::equals).isPresent());
         } catch (RuntimeException failure) {
             LOG.error("the database does not answer", failure);
             return Optional.empty();

@@ -6,6 +6,7 @@ import brightseam.ledger.Entry;
 import brightseam.ledger.StreamName;
 import jakarta.annotation.PreDestroy;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Consumer;
@@ -25,14 +26,18 @@ final class StoredLedger implements Ledger, AutoCloseable {
     private final EntryRows rows;
     private final Listeners listeners = new Listeners();
     private final LedgerWriter writer;
+    private final Optional<Tail> tail;
 
     StoredLedger(
             DataSource source, JdbcClient jdbc, PlatformTransactionManager transactions, List<Projection> projections) {
         this.rows = new EntryRows(jdbc);
+        WriteTurn turn = WriteTurn.of(source);
+        this.tail = turn.isShared() ? Optional.of(new Tail(rows, listeners::tell)) : Optional.empty();
         GroupStore group = new GroupStore(
-                new TransactionTemplate(transactions), rows, new RequestStore(rows, projections),
+                new TransactionTemplate(transactions), turn, rows, new RequestStore(rows, projections),
                 ForcedWrite.of(source));
-        this.writer = new LedgerWriter(group::store, listeners::tell);
+        this.writer = new LedgerWriter(group::store, this::stored);
+        tail.ifPresent(Tail::start);
         writer.start();
     }
 
@@ -91,7 +96,13 @@ final class StoredLedger implements Ledger, AutoCloseable {
     @PreDestroy
     public void close() {
         writer.end(END_WAIT_SECONDS);
+        tail.ifPresent(Tail::close);
         listeners.close();
+    }
+
+    /** Where others write too, everybody is told from the tail alone, so that each entry is heard once and in order. */
+    private void stored(List<Entry> entries) {
+        tail.ifPresentOrElse(Tail::wake, () -> listeners.tell(entries));
     }
 
     private void refuseWriterAndTransaction() {

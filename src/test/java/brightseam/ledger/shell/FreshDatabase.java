@@ -5,16 +5,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
+import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcDataSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** An empty database in memory with every common migration, and the check that rows follow from the ledger. */
+/** An empty database with every migration, on either kind of database, and the check that rows follow from the ledger. */
 public final class FreshDatabase {
 
     private FreshDatabase() {}
 
     public static JdbcClient migrated() {
+        return JdbcClient.create(source());
+    }
+
+    /** The same, as the database itself. */
+    public static DataSource source() {
+        if (TestDatabase.isPostgres()) {
+            return PostgresServer.shared().fresh();
+        }
         JdbcDataSource source = new JdbcDataSource();
         source.setURL("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
         Flyway.configure()
@@ -22,7 +31,7 @@ public final class FreshDatabase {
                 .locations("classpath:db/migration/common")
                 .load()
                 .migrate();
-        return JdbcClient.create(source);
+        return source;
     }
 
     /** Every row of the projection's tables, as text, sorted. */

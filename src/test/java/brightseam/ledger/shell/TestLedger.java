@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.UUID;
 import java.util.function.Function;
 import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 
@@ -19,24 +18,26 @@ public final class TestLedger implements AutoCloseable {
     private final StoredLedger ledger;
     private final Rebuild rebuild;
 
-    private TestLedger(String url, List<Function<JdbcClient, Projection>> projections) {
-        this.source = ShopDatabase.pool(url);
-        Flyway.configure()
-                .dataSource(source)
-                .locations("classpath:db/migration/common", "classpath:db/migration/h2")
-                .load()
-                .migrate();
+    private TestLedger(HikariDataSource source, List<Function<JdbcClient, Projection>> projections) {
+        this.source = source;
         this.jdbc = JdbcClient.create(source);
         JdbcTransactionManager transactions = new JdbcTransactionManager(source);
         List<Projection> made = projections.stream().map(make -> make.apply(jdbc)).toList();
         this.ledger = new StoredLedger(source, jdbc, transactions, made);
-        this.rebuild = new Rebuild(ledger, made, transactions, jdbc);
+        this.rebuild = new Rebuild(ledger, made, transactions, jdbc, source);
     }
 
-    /** A ledger in memory, for tests of features. */
+    /** A ledger in memory, or on the run's PostgreSQL, for tests of features. */
     @SafeVarargs
     public static TestLedger inMemory(Function<JdbcClient, Projection>... projections) {
-        return new TestLedger("jdbc:h2:mem:" + UUID.randomUUID(), List.of(projections));
+        return new TestLedger(TestDatabase.isPostgres() ? PostgresServer.shared().fresh()
+                : embedded("jdbc:h2:mem:" + UUID.randomUUID()), List.of(projections));
+    }
+
+    /** A node on the PostgreSQL at {@code url}, which has every migration. */
+    @SafeVarargs
+    static TestLedger node(String url, Function<JdbcClient, Projection>... projections) {
+        return new TestLedger(PostgresServer.pool(url), List.of(projections));
     }
 
     /** A ledger in {@code folder}, opened as the server opens its own. */
@@ -48,7 +49,11 @@ public final class TestLedger implements AutoCloseable {
     /** A ledger at H2's {@code path}, which may begin with a file system of H2's. */
     @SafeVarargs
     static TestLedger at(String path, Function<JdbcClient, Projection>... projections) {
-        return new TestLedger("jdbc:h2:" + path + ";WRITE_DELAY=0", List.of(projections));
+        return new TestLedger(embedded("jdbc:h2:" + path + ";WRITE_DELAY=0"), List.of(projections));
+    }
+
+    private static HikariDataSource embedded(String url) {
+        return TestDatabase.migrated(ShopDatabase.pool(url), "h2");
     }
 
     /** The ledger. */

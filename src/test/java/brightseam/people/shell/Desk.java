@@ -1,5 +1,6 @@
 package brightseam.people.shell;
 
+import brightseam.ledger.shell.FreshDatabase;
 import brightseam.ledger.shell.MemoryLedger;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.Origin;
@@ -10,11 +11,7 @@ import brightseam.people.Role;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.UUID;
-import org.springframework.core.io.ClassPathResource;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.jdbc.datasource.DriverManagerDataSource;
-import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
 
 /** All of people's services on a database in memory, with a clock that the test moves. */
 final class Desk {
@@ -72,10 +69,6 @@ final class Desk {
     }
 
     private static JdbcClient database() {
-        DriverManagerDataSource source =
-                new DriverManagerDataSource("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
-        new ResourceDatabasePopulator(new ClassPathResource("db/migration/common/V10__people.sql"),
-                new ClassPathResource("db/migration/common/V88__pin_life.sql")).execute(source);
-        return JdbcClient.create(source);
+        return FreshDatabase.migrated();
     }
 }
