@@ -22,6 +22,7 @@ class RunningClock implements ShopClock, AutoCloseable {
     private final ScheduledExecutorService noting = Executors.newSingleThreadScheduledExecutor(
             work -> Thread.ofPlatform().daemon().name("shop-clock").unstarted(work));
     private TimeLine line;
+    private long latestMillis;
 
     /** Goes on from {@code line}; reads {@code clocks}; hands {@code notes} what must outlive the process. */
     RunningClock(TimeLine line, Supplier<TimeLine.Sample> clocks, Consumer<TimeLine.Anchor> notes) {
@@ -39,7 +40,9 @@ class RunningClock implements ShopClock, AutoCloseable {
     public synchronized Moment now() {
         TimeLine.Sample sample = clocks.get();
         line = line.to(sample);
-        return line.at(sample);
+        Moment moment = line.at(sample);
+        latestMillis = Math.max(latestMillis, moment.elapsedMillis());
+        return new Moment(moment.wall(), latestMillis);
     }
 
     @Override
@@ -67,6 +70,11 @@ class RunningClock implements ShopClock, AutoCloseable {
         note();
     }
 
+    /** As {@link #change}, without noting it down; a time line that fell back stands still until it has caught up. */
+    final synchronized void follow(BiFunction<TimeLine, TimeLine.Sample, TimeLine> change) {
+        line = change.apply(line, clocks.get());
+    }
+
     private void note() {
         try {
             notes.accept(anchor());
@@ -75,7 +83,8 @@ class RunningClock implements ShopClock, AutoCloseable {
         }
     }
 
-    private synchronized TimeLine.Anchor anchor() {
+    /** Where the clock stands now. */
+    final synchronized TimeLine.Anchor anchor() {
         TimeLine.Sample sample = clocks.get();
         line = line.to(sample);
         return line.anchor(sample);

@@ -81,6 +81,11 @@ record TimeLine(double elapsedMillis, Instant demoWall, boolean demo, double spe
                 moved.elapsedMillis + duration.toMillis(), moved.demoWall.plus(duration), demo, speed, now);
     }
 
+    /** The time line that stands at {@code elapsed} and {@code wall} now, as another node of the shop says. */
+    TimeLine standingAt(double elapsed, Instant wall, double newSpeed, Sample now) {
+        return new TimeLine(elapsed, wall, demo, newSpeed, now);
+    }
+
     /** What to note down at {@code now}. */
     Anchor anchor(Sample now) {
         Moment moment = at(now);
