@@ -50,6 +50,20 @@ final class LiveMeter {
         return new View(open.build(), blocks);
     }
 
+    /** Readings that are not in the database yet. */
+    synchronized Series unsaved() {
+        return open.buildFrom(inTail);
+    }
+
+    /** Whether it was read from the same rows as {@code other}. */
+    boolean isAs(LiveMeter other) {
+        return rowNumbers().equals(other.rowNumbers());
+    }
+
+    private synchronized List<Long> rowNumbers() {
+        return List.of(blocks, tails);
+    }
+
     synchronized void take(Meter meter, List<Reading> readings, boolean calibrated, long receivedMillis) {
         for (Reading reading : readings) {
             boolean settled = reading.elapsedMillis() <= settledMillis;

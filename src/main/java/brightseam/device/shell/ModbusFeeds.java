@@ -8,6 +8,7 @@ import brightseam.device.Reading;
 import brightseam.kernel.SupplyId;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Entry;
+import brightseam.ledger.shell.Lead;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Subscription;
 import java.util.HashMap;
@@ -16,8 +17,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
+import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Service;
 
 /** Asks every meter in use that is read over Modbus TCP, and follows the register of meters. */
@@ -31,10 +34,22 @@ public final class ModbusFeeds implements AutoCloseable {
     private final Readings readings;
     private final ShopClock clock;
     private final Map<Address, ModbusDevice> devices = new HashMap<>();
+    private final Lead lead;
     private Optional<Subscription> subscription = Optional.empty();
+    private boolean asking;
 
-    /** Hands what the devices of {@code meters} say to {@code readings}; asks nobody before {@link #start}. */
+    /** As the other, for the one node of an embedded database. */
     public ModbusFeeds(Ledger ledger, Meters meters, Readings readings, ShopClock clock) {
+        this(ledger, meters, readings, clock, () -> true);
+    }
+
+    /**
+     * Hands what the devices of {@code meters} say to {@code readings}, on the node that leads; asks nobody before
+     * {@link #start}.
+     */
+    @Autowired
+    public ModbusFeeds(Ledger ledger, Meters meters, Readings readings, ShopClock clock, Lead lead) {
+        this.lead = lead;
         this.ledger = ledger;
         this.meters = meters;
         this.readings = readings;
@@ -48,6 +63,14 @@ public final class ModbusFeeds implements AutoCloseable {
     public synchronized void start() {
         subscription = Optional.of(ledger.onStored(this::hear));
         look();
+    }
+
+    /** Begins to ask where this node leads now, and ends that where it does not. */
+    @Scheduled(fixedDelay = 1000)
+    synchronized void followLead() {
+        if (subscription.isPresent() && lead.isLead() != asking) {
+            look();
+        }
     }
 
     /** Why the device behind {@code meter} does not answer; empty where it does, and where it is not asked. */
@@ -72,7 +95,8 @@ public final class ModbusFeeds implements AutoCloseable {
 
     private synchronized void look() {
         Map<Address, Map<Meter, ModbusPoint>> wanted = new HashMap<>();
-        meters.all().stream().filter(MeterRecord::isInUse).map(MeterRecord::meter).forEach(meter ->
+        asking = lead.isLead();
+        meters.all().stream().filter(record -> asking && record.isInUse()).map(MeterRecord::meter).forEach(meter ->
                 point(meter).ifPresent(point -> wanted.computeIfAbsent(new Address(point.host(), point.port()),
                         any -> new HashMap<>()).put(meter, point)));
         devices.entrySet().removeIf(device -> {

@@ -17,6 +17,7 @@ import brightseam.kernel.StationId;
 import brightseam.kernel.SupplyId;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Outcome;
+import brightseam.ledger.shell.Lead;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Subscription;
 import java.math.BigDecimal;
@@ -24,9 +25,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -48,32 +49,46 @@ public class Readings implements AutoCloseable {
     private final Installations installations;
     private final ShopClock clock;
     private final SeriesRows rows;
-    private final Map<SupplyId, LiveMeter> live = new ConcurrentHashMap<>();
+    private final SeriesNode node;
     private final SeriesWriter writer;
     private final Watchers watchers = new Watchers(this::now);
-    /** What was before the start is settled: a server that went down may have proven something about it. */
-    private final long settledAtStartMillis;
 
-    /** Readings of {@code meters}, kept in the database of {@code jdbc}; hears of changes of meters from the ledger. */
+    /** As the other, for the one node of an embedded database. */
     public Readings(Ledger ledger, JdbcClient jdbc, PlatformTransactionManager transactions, Meters meters,
             ShopClock clock) {
+        this(ledger, jdbc, transactions, meters, clock, () -> true);
+    }
+
+    /**
+     * Readings of {@code meters}, kept in the database of {@code jdbc} by the node that leads; hears of changes of
+     * meters from the ledger.
+     */
+    @Autowired
+    public Readings(Ledger ledger, JdbcClient jdbc, PlatformTransactionManager transactions, Meters meters,
+            ShopClock clock, Lead lead) {
         this.meters = meters;
         this.installations = new Installations(ledger, meters);
         this.clock = clock;
         this.rows = new SeriesRows(jdbc, transactions);
-        this.writer = new SeriesWriter(rows, live);
-        this.settledAtStartMillis = clock.now().elapsedMillis() - 1;
+        this.node = new SeriesNode(lead, rows, new SeriesPost(jdbc), () -> clock.now().elapsedMillis());
+        this.writer = new SeriesWriter(rows, node.live());
         writer.start(watchers::tellOfTime);
+        node.start(this::take, writer::flush, watchers::tell);
     }
 
     /**
      * Takes readings of one meter, in order of time, judges and keeps them and tells who follows the meter. They can be
-     * read at once, and are on disk within a second.
+     * read at once, and are on disk within a second. On a node that does not keep the readings they are in the
+     * database when this returns, and can be read about a second later.
      *
      * @throws IllegalArgumentException where no such meter is registered
      */
     public void take(SupplyId meter, List<Reading> readings) {
         Installations.Installed installed = installed(meter);
+        if (!node.keeps()) {
+            node.send(meter, readings);
+            return;
+        }
         Moment now = clock.now();
         live(meter).take(installed.meter(), readings, installed.isCalibrated(now), now.elapsedMillis());
         watchers.tell(meter);
@@ -150,11 +165,11 @@ public class Readings implements AutoCloseable {
      *
      * @param limit in the meter's unit; positive infinity where there is none
      * @param longestGapMillis the longest time between readings that proves something
+     * @throws brightseam.ledger.NotStoredException where another node keeps the readings and does not answer
      */
     public SeriesEvidence evidence(
             SupplyId meter, long fromMillis, long toMillis, double limit, long longestGapMillis) {
-        live(meter).settle(toMillis);
-        writer.flush();
+        settle(meter, toMillis);
         return SeriesEvidence.of(series(meter, fromMillis, toMillis), fromMillis, toMillis, limit, longestGapMillis);
     }
 
@@ -170,8 +185,16 @@ public class Readings implements AutoCloseable {
      */
     public void settle() {
         long now = clock.now().elapsedMillis();
-        live.values().forEach(one -> one.settle(now));
-        writer.flush();
+        List.copyOf(node.live().keySet()).forEach(meter -> settle(meter, now));
+    }
+
+    private void settle(SupplyId meter, long untilMillis) {
+        if (node.keeps()) {
+            live(meter).settle(untilMillis);
+            writer.flush();
+        } else {
+            node.settleThere(meter, untilMillis);
+        }
     }
 
     /**
@@ -186,12 +209,13 @@ public class Readings implements AutoCloseable {
     @Override
     public void close() {
         installations.close();
+        node.close();
         watchers.close();
         writer.close();
     }
 
     private LiveMeter live(SupplyId meter) {
-        return live.computeIfAbsent(meter, id -> new LiveMeter(rows.end(id), settledAtStartMillis));
+        return node.live(meter);
     }
 
     private Installations.Installed installed(SupplyId meter) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /** The tables {@code series_block}, {@code series_span} and {@code series_tail}. */
@@ -19,10 +20,13 @@ final class SeriesRows {
 
     private final JdbcClient jdbc;
     private final TransactionTemplate transaction;
+    private final TransactionTemplate snapshot;
 
     SeriesRows(JdbcClient jdbc, PlatformTransactionManager transactions) {
         this.jdbc = jdbc;
         this.transaction = new TransactionTemplate(transactions);
+        this.snapshot = new TransactionTemplate(transactions);
+        snapshot.setIsolationLevel(TransactionDefinition.ISOLATION_REPEATABLE_READ);
     }
 
     /** A block without its readings. */
@@ -38,7 +42,12 @@ final class SeriesRows {
      */
     record End(long blocks, long tails, Series open, Series recent) {}
 
+    /** Read as of one moment: another node may be making blocks out of the tail. */
     End end(SupplyId meter) {
+        return snapshot.execute(status -> endNow(meter));
+    }
+
+    private End endNow(SupplyId meter) {
         long blocks = number("select coalesce(max(number), 0) from series_span where meter_id = :meter", meter);
         long through = number("select coalesce(max(through), 0) from series_span where meter_id = :meter", meter);
         long last = number("select coalesce(max(number), 0) from series_tail where meter_id = :meter", meter);

@@ -5,6 +5,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
 import brightseam.ledger.NotStoredException;
 import brightseam.ledger.Prepared;
+import brightseam.ledger.shell.Lead;
 import brightseam.session.ChamberSession;
 import brightseam.session.GasLimits;
 import brightseam.session.LockPass;
@@ -38,18 +39,23 @@ class SessionWatch {
     private final SessionGas gas;
     private final GasMeters meters;
     private final TravellerRecord record;
+    private final Lead lead;
 
     SessionWatch(Sessions sessions, SessionActions actions, SessionGas gas, GasMeters meters,
-            TravellerRecord record) {
+            TravellerRecord record, Lead lead) {
         this.sessions = sessions;
         this.actions = actions;
         this.gas = gas;
         this.meters = meters;
         this.record = record;
+        this.lead = lead;
     }
 
     @Scheduled(fixedDelay = 1000)
     void look() {
+        if (!lead.isLead()) {
+            return;
+        }
         for (ChamberSession session : sessions.open()) {
             try {
                 noteGas(session);

@@ -3,6 +3,7 @@ package brightseam.traveller.shell;
 import brightseam.kernel.Decision;
 import brightseam.kernel.Origin;
 import brightseam.ledger.NotStoredException;
+import brightseam.ledger.shell.Lead;
 import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerDecider;
 import brightseam.traveller.TravellerEvent;
@@ -25,14 +26,19 @@ class ShopWatch {
 
     private final LiveTravellers live;
     private final Transactions transactions;
+    private final Lead lead;
 
-    ShopWatch(LiveTravellers live, Transactions transactions) {
+    ShopWatch(LiveTravellers live, Transactions transactions, Lead lead) {
         this.live = live;
         this.transactions = transactions;
+        this.lead = lead;
     }
 
     @Scheduled(fixedDelay = 1000)
     void look() {
+        if (!lead.isLead()) {
+            return;
+        }
         Origin origin = transactions.origin(SHOP);
         live.all().stream().filter(card -> isDue(card, origin)).forEach(this::write);
     }

@@ -10,6 +10,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.NotStoredException;
 import brightseam.ledger.Versioned;
+import brightseam.ledger.shell.Lead;
 import brightseam.weld.Arc;
 import brightseam.weld.ArcSetting;
 import brightseam.weld.Joint;
@@ -17,6 +18,7 @@ import java.time.Duration;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 
@@ -36,16 +38,26 @@ class EvidenceWatch {
     private final Meters meters;
     private final Readings readings;
     private final ShopClock clock;
+    private final Lead lead;
 
     EvidenceWatch(Joints joints, Meters meters, Readings readings, ShopClock clock) {
+        this(joints, meters, readings, clock, () -> true);
+    }
+
+    @Autowired
+    EvidenceWatch(Joints joints, Meters meters, Readings readings, ShopClock clock, Lead lead) {
         this.joints = joints;
         this.meters = meters;
         this.readings = readings;
         this.clock = clock;
+        this.lead = lead;
     }
 
     @Scheduled(fixedDelay = 1000)
     void look() {
+        if (!lead.isLead()) {
+            return;
+        }
         for (JointId id : joints.notSettled()) {
             try {
                 joints.find(id).map(Versioned::state).ifPresent(this::look);
