@@ -4,6 +4,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.TravellerId;
 import brightseam.kernel.shell.DemoClock;
 import brightseam.ledger.shell.LastEntries;
+import brightseam.ledger.shell.Lead;
 import brightseam.traveller.shell.Travellers;
 import java.time.Duration;
 import java.util.List;
@@ -42,10 +43,11 @@ final class DemoShop implements SmartLifecycle {
     private final Travellers travellers;
     private final DemoClock clock;
     private final boolean withPast;
+    private final Lead lead;
     private boolean running;
 
     DemoShop(LastEntries ledger, Registers registers, BathPast baths, DemoSupplies supplies, ChamberGear chamber,
-            Yesterday yesterday, Today today, Now now, Story story, Travellers travellers, DemoClock clock,
+            Yesterday yesterday, Today today, Now now, Story story, Travellers travellers, DemoClock clock, Lead lead,
             @Value("${brightseam.demo-past:true}") boolean withPast) {
         this.ledger = ledger;
         this.registers = registers;
@@ -59,12 +61,13 @@ final class DemoShop implements SmartLifecycle {
         this.travellers = travellers;
         this.clock = clock;
         this.withPast = withPast;
+        this.lead = lead;
     }
 
     @Override
     public void start() {
         running = true;
-        if (ledger.last(1).isEmpty()) {
+        if (ledger.last(1).isEmpty() && lead.isLead()) {
             double speed = clock.speed();
             clock.setSpeed(1);
             play();

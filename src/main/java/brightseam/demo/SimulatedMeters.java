@@ -23,6 +23,7 @@ import brightseam.kernel.shell.DemoClock;
 import brightseam.ledger.Entry;
 import brightseam.ledger.Versioned;
 import brightseam.ledger.shell.LastEntries;
+import brightseam.ledger.shell.Lead;
 import brightseam.ledger.shell.Ledger;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -69,6 +70,7 @@ public final class SimulatedMeters implements SmartLifecycle {
     private final Ledger ledger;
     private final LastEntries last;
     private final DemoClock clock;
+    private final Lead lead;
     private final Scene scene = new Scene();
     private ScheduledExecutorService ticking;
     private Rig rig;
@@ -76,7 +78,7 @@ public final class SimulatedMeters implements SmartLifecycle {
     private long position;
 
     SimulatedMeters(Meters meters, Readings readings, Chambers chambers, ArgonStore argon, Ledger ledger,
-            LastEntries last, DemoClock clock) {
+            LastEntries last, DemoClock clock, Lead lead) {
         this.meters = meters;
         this.readings = readings;
         this.chambers = chambers;
@@ -84,6 +86,7 @@ public final class SimulatedMeters implements SmartLifecycle {
         this.ledger = ledger;
         this.last = last;
         this.clock = clock;
+        this.lead = lead;
         clock.onSkip(this::catchUp);
     }
 
@@ -152,6 +155,7 @@ public final class SimulatedMeters implements SmartLifecycle {
 
     private void tick() {
         try {
+            resume();
             catchUp();
         } catch (RuntimeException failure) {
             LOG.warn("the simulated meters could not go on: {}", failure.toString());
@@ -223,7 +227,7 @@ public final class SimulatedMeters implements SmartLifecycle {
         samples.forEach(sample -> byMeter.computeIfAbsent(sample.label(), any -> new ArrayList<>())
                 .add(new Reading(sample.elapsedMillis(), sample.value())));
         byMeter.forEach((label, of) -> {
-            if (inUse.contains(new SupplyId(label))) {
+            if (lead.isLead() && inUse.contains(new SupplyId(label))) {
                 readings.take(new SupplyId(label), of);
             }
         });
