@@ -17,8 +17,8 @@ public final class BackDating {
     private BackDating() {}
 
     /**
-     * How long before {@code sealedWithout}, the time of the last head that does not hold the entry, the entry says that
-     * it happened.
+     * How long before {@code sealedWithout}, the time of the last head that does not hold the entry, the entry says
+     * that it happened.
      *
      * @param stated the time that the entry states
      * @return empty within a minute

@@ -49,6 +49,12 @@ final class SealRows {
         jdbc.sql("delete from ledger_seal where size > ?").param(size).update();
     }
 
+    /** The last heads, the newest first. */
+    List<Sealed> last(int limit) {
+        return jdbc.sql(COLUMNS + "order by size desc fetch first ? rows only").param(limit)
+                .query(SealRows::head).list();
+    }
+
     List<Sealed> after(long size, int limit) {
         return jdbc.sql(COLUMNS + "where size > ? order by size fetch first ? rows only").params(size, limit)
                 .query(SealRows::head).list();

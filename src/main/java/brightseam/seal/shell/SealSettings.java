@@ -8,7 +8,8 @@ import org.springframework.stereotype.Component;
 /**
  * How the ledger is sealed.
  *
- * @param data the data folder, which holds {@code heads.txt}
+ * @param data the data folder
+ * @param heads the file of the heads; empty: {@code heads.txt} in the data folder
  * @param keys the folder of the keys; empty: {@code keys} in the data folder
  * @param name what the log is called from its first start on; empty: by chance
  * @param sealMillis how long what was stored may wait for its head
@@ -20,6 +21,7 @@ import org.springframework.stereotype.Component;
 @Component
 record SealSettings(
         @Value("${brightseam.data:./data}") Path data,
+        @Value("${brightseam.heads:}") String heads,
         @Value("${brightseam.keys:}") String keys,
         @Value("${brightseam.ledger-name:}") String name,
         @Value("${brightseam.seal-millis:1000}") long sealMillis,
@@ -33,7 +35,7 @@ record SealSettings(
     }
 
     Path headsFile() {
-        return data.resolve("heads.txt");
+        return heads.isBlank() ? data.resolve("heads.txt") : Path.of(heads.strip());
     }
 
     Duration overlap() {

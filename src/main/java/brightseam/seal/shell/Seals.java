@@ -176,6 +176,11 @@ public class Seals implements AutoCloseable {
         return rows.after(size, limit);
     }
 
+    /** At most {@code limit} of the last heads, the newest first. */
+    public List<Sealed> last(int limit) {
+        return rows.last(limit);
+    }
+
     /** Between which two heads the entry at {@code position} came in. */
     public SealedWithin sealedWithin(long position) {
         return new SealedWithin(rows.lastBelow(position), rows.firstFrom(position));

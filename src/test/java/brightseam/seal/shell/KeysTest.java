@@ -75,8 +75,8 @@ class KeysTest {
 
     @Test
     void a_shop_may_name_its_log_once_and_the_name_stays() {
-        SealSettings named = new SealSettings(folder, "", "log.example.invalid/weld", TestSeals.NEVER_MILLIS, 30, "",
-                "", 60);
+        SealSettings named = new SealSettings(folder, "", "", "log.example.invalid/weld", TestSeals.NEVER_MILLIS, 30,
+                "", "", 60);
         try (TestSeals shop = TestSeals.with(clock, named)) {
             assertThat(shop.seals().name()).isEqualTo("log.example.invalid/weld");
         }

@@ -87,7 +87,7 @@ class SealsTest {
     @Test
     void what_was_stored_is_sealed_by_itself() {
         try (TestSeals shop = TestSeals.with(new TestClock(),
-                new SealSettings(folder, "", "", 1, 30, "", "", 60))) {
+                new SealSettings(folder, "", "", "", 1, 30, "", "", 60))) {
             shop.store("A", 2);
             long until = System.nanoTime() + 20_000_000_000L;
             while (shop.seals().latest().map(Sealed::size).orElse(0L) < 2) {

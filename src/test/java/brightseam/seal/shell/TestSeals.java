@@ -55,7 +55,7 @@ public final class TestSeals implements AutoCloseable {
     }
 
     static SealSettings settings(Path folder, String lossNoted) {
-        return new SealSettings(folder, "", "", NEVER_MILLIS, 30, lossNoted, "", 60);
+        return new SealSettings(folder, "", "", "", NEVER_MILLIS, 30, lossNoted, "", 60);
     }
 
     /** The seals. */

@@ -60,7 +60,7 @@ class WitnessesTest {
     }
 
     private TestSeals shop(String witnesses) {
-        return TestSeals.with(new TestClock(), new SealSettings(folder.resolve("data"), "", "",
+        return TestSeals.with(new TestClock(), new SealSettings(folder.resolve("data"), "", "", "",
                 TestSeals.NEVER_MILLIS, 30, "", witnesses, NEVER_SECONDS));
     }
 
