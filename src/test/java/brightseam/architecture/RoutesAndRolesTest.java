@@ -103,6 +103,7 @@ class RoutesAndRolesTest {
                 entry("shop/procedures", OFFICE),
                 entry("shop/procedures/:id", OFFICE),
                 entry("shop/stamps", "ADMINISTRATOR INSPECTOR"),
+                entry("shop/seals", "ADMINISTRATOR INSPECTOR"),
                 entry("shop/stations", OFFICE),
                 entry("shop/supplies", OFFICE));
     }

@@ -54,21 +54,9 @@ final class LabelDrawing {
 
     /** The symbol with its quiet zone in a square of {@code side} millimetres; runs of modules as one bar each. */
     private void symbol(BitMatrix modules, int quietZone, float side) throws IOException {
-        float module = side / (Math.max(modules.getWidth(), modules.getHeight()) + 2 * quietZone);
-        for (int row = 0; row < modules.getHeight(); row++) {
-            int column = 0;
-            while (column < modules.getWidth()) {
-                int end = column;
-                while (end < modules.getWidth() && modules.get(end, row)) {
-                    end++;
-                }
-                if (end > column) {
-                    box(MARGIN_MILLIMETRES + (column + quietZone) * module,
-                            MARGIN_MILLIMETRES + (row + quietZone) * module, (end - column) * module, module);
-                }
-                column = end + 1;
-            }
-        }
+        float module = side / SymbolBars.side(modules, quietZone);
+        SymbolBars.each(modules, quietZone, (left, top, width) -> box(MARGIN_MILLIMETRES + left * module,
+                MARGIN_MILLIMETRES + top * module, width * module, module));
         page.fill();
     }
 

@@ -97,6 +97,7 @@ public abstract class DeskPage extends Composite<ScreenFrame> {
         way(ways, "shop/stamps", "Stamps", Role.INSPECTOR);
         way(ways, "trace", "Trace", Role.LEAD, Role.INSPECTOR, Role.PROCESS_CONTROL);
         way(ways, "shop", "Shop registers", Role.LEAD, Role.ADMINISTRATOR);
+        way(ways, "shop/seals", "Seals", Role.INSPECTOR, Role.ADMINISTRATOR);
         way(ways, "bench", "Bench", Role.FABRICATOR);
         if (desk.isDemo()) {
             ways.add(Links.to("demo", "Demo"));
