@@ -1,9 +1,13 @@
 package brightseam.app;
 
+import static java.io.OutputStream.nullOutputStream;
+
 import brightseam.check.BrokenLink;
+import brightseam.check.shell.ControlClient;
 import brightseam.check.shell.LedgerCheck;
 import brightseam.check.shell.Progress;
 import brightseam.check.shell.PublicKeys;
+import brightseam.check.shell.Restore;
 import brightseam.seal.NoteVerifier;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
@@ -15,6 +19,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import javax.sql.DataSource;
+import org.springframework.util.FileSystemUtils;
 
 /** The command that checks the whole ledger of a data folder on which no server runs. */
 final class CheckLedger {
@@ -65,11 +70,40 @@ final class CheckLedger {
             out.println("There is no data folder " + data + ". Name one with --brightseam.data=<folder>.");
             return NOT_ASKED_RIGHT;
         }
-        try (DataFolder folder = DataFolder.take(data); HikariDataSource source = ShopDatabase.pool(folder.url())) {
-            out.println("Checking " + data);
-            return told(check(source, line, data, out), out);
+        Path work = null;
+        try {
+            work = Files.createTempDirectory("brightseam-check");
+            Path copy = work.resolve("copy.zip");
+            Optional<Integer> asked = ControlClient.ask(
+                    data, BackupCommand.COMMAND, List.of(copy.toString(), "false"), new PrintStream(nullOutputStream()));
+            if (asked.isEmpty()) {
+                return checked(line, data, data, out);
+            }
+            if (asked.get() != SOUND) {
+                throw new UnusableData("A server runs on " + data + " and could not make a copy to check.", null);
+            }
+            out.println("A server runs on " + data + ": what is checked is a copy that it made just now.");
+            Restore.unpack(copy, work.resolve("shop"));
+            return checked(line, work.resolve("shop"), data, out);
         } catch (IOException failure) {
-            throw new UnusableData("The data folder cannot be given back: " + failure, failure);
+            throw new UnusableData("The ledger cannot be checked: " + failure.getMessage(), failure);
+        } finally {
+            delete(work);
+        }
+    }
+
+    private static int checked(CommandLine line, Path folder, Path data, PrintStream out) throws IOException {
+        try (DataFolder taken = DataFolder.take(folder); HikariDataSource source = ShopDatabase.pool(taken.url())) {
+            out.println("Checking " + data);
+            return told(check(source, line, folder, out), out);
+        }
+    }
+
+    private static void delete(Path work) {
+        try {
+            FileSystemUtils.deleteRecursively(work);
+        } catch (IOException failure) {
+            throw new UnusableData("The temporary folder " + work + " cannot be deleted: " + failure, failure);
         }
     }
 

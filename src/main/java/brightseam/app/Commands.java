@@ -12,7 +12,9 @@ enum Commands {
 
     CHECK_PROCEDURES(CheckProcedures.COMMAND, CheckProcedures::run),
     VERIFY(VerifyFile.COMMAND, VerifyFile::run),
-    CHECK_LEDGER(CheckLedger.COMMAND, CheckLedger::run);
+    CHECK_LEDGER(CheckLedger.COMMAND, CheckLedger::run),
+    BACKUP(BackupCommand.COMMAND, BackupCommand::run),
+    RESTORE(RestoreCommand.COMMAND, RestoreCommand::run);
 
     private final String word;
     private final Command command;

@@ -20,7 +20,7 @@ public final class PublicKeys {
     private PublicKeys() {}
 
     /** Every public half in {@code folder}. */
-    static List<NoteVerifier> inFolder(Path folder) {
+    public static List<NoteVerifier> inFolder(Path folder) {
         if (!Files.isDirectory(folder)) {
             return List.of();
         }
