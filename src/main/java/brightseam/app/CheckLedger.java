@@ -1,13 +1,9 @@
 package brightseam.app;
 
-import static java.io.OutputStream.nullOutputStream;
-
 import brightseam.check.BrokenLink;
-import brightseam.check.shell.ControlClient;
 import brightseam.check.shell.LedgerCheck;
 import brightseam.check.shell.Progress;
 import brightseam.check.shell.PublicKeys;
-import brightseam.check.shell.Restore;
 import brightseam.seal.NoteVerifier;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
@@ -19,9 +15,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import javax.sql.DataSource;
-import org.springframework.util.FileSystemUtils;
+import org.flywaydb.core.Flyway;
 
-/** The command that checks the whole ledger of a data folder on which no server runs. */
+/** The command that checks the whole ledger of a data folder, or a copy that its running server makes. */
 final class CheckLedger {
 
     static final String COMMAND = "check-ledger";
@@ -70,48 +66,33 @@ final class CheckLedger {
             out.println("There is no data folder " + data + ". Name one with --brightseam.data=<folder>.");
             return NOT_ASKED_RIGHT;
         }
-        Path work = null;
-        try {
-            work = Files.createTempDirectory("brightseam-check");
-            Path copy = work.resolve("copy.zip");
-            Optional<Integer> asked = ControlClient.ask(
-                    data, BackupCommand.COMMAND, List.of(copy.toString(), "false"), new PrintStream(nullOutputStream()));
-            if (asked.isEmpty()) {
-                return checked(line, data, data, out);
-            }
-            if (asked.get() != SOUND) {
-                throw new UnusableData("A server runs on " + data + " and could not make a copy to check.", null);
-            }
-            out.println("A server runs on " + data + ": what is checked is a copy that it made just now.");
-            Restore.unpack(copy, work.resolve("shop"));
-            return checked(line, work.resolve("shop"), data, out);
+        try (StillShop shop = StillShop.of(data, line.keys(data), false, out);
+                DataFolder taken = DataFolder.take(shop.folder());
+                HikariDataSource source = ShopDatabase.pool(taken.url())) {
+            out.println("Checking " + data);
+            return told(check(source, line, shop.folder(), out), out);
         } catch (IOException failure) {
             throw new UnusableData("The ledger cannot be checked: " + failure.getMessage(), failure);
-        } finally {
-            delete(work);
         }
     }
 
-    private static int checked(CommandLine line, Path folder, Path data, PrintStream out) throws IOException {
-        try (DataFolder taken = DataFolder.take(folder); HikariDataSource source = ShopDatabase.pool(taken.url())) {
-            out.println("Checking " + data);
-            return told(check(source, line, folder, out), out);
-        }
-    }
-
-    private static void delete(Path work) {
-        try {
-            FileSystemUtils.deleteRecursively(work);
-        } catch (IOException failure) {
-            throw new UnusableData("The temporary folder " + work + " cannot be deleted: " + failure, failure);
-        }
-    }
-
+    /** Checks {@code source}, whose heads and keys lie in {@code data}, as {@code line} asks. */
     static LedgerCheck.Report check(DataSource source, CommandLine line, Path data, PrintStream out) {
         List<NoteVerifier> keys = line.all(KEY).stream().flatMap(key -> PublicKeys.given(key).stream()).toList();
+        boolean projections = !line.has(WITHOUT_PROJECTIONS);
+        if (projections && isOfEarlierVersion(source)) {
+            projections = false;
+            out.println("Note: the database was made by an earlier version. What screens read is not compared before"
+                    + " the server has started once on it.");
+        }
         return new LedgerCheck(new LedgerCheck.Source(source, data.resolve("heads.txt"), line.keys(data), keys,
-                line.all(WITNESS).stream().map(Path::of).toList(), !line.has(WITHOUT_PROJECTIONS)),
-                new Progress(out)).run();
+                line.all(WITNESS).stream().map(Path::of).toList(), projections), new Progress(out)).run();
+    }
+
+    private static boolean isOfEarlierVersion(DataSource source) {
+        return Flyway.configure().dataSource(source)
+                .locations("classpath:db/migration/common", "classpath:db/migration/h2").load()
+                .info().pending().length > 0;
     }
 
     /** Tells {@code report}; answers the exit status. */

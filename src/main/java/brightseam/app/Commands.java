@@ -14,7 +14,9 @@ enum Commands {
     VERIFY(VerifyFile.COMMAND, VerifyFile::run),
     CHECK_LEDGER(CheckLedger.COMMAND, CheckLedger::run),
     BACKUP(BackupCommand.COMMAND, BackupCommand::run),
-    RESTORE(RestoreCommand.COMMAND, RestoreCommand::run);
+    RESTORE(RestoreCommand.COMMAND, RestoreCommand::run),
+    EXPORT(ExportCommand.COMMAND, ExportCommand::run),
+    IMPORT(ImportCommand.COMMAND, ImportCommand::run);
 
     private final String word;
     private final Command command;

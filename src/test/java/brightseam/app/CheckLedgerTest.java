@@ -116,7 +116,8 @@ class CheckLedgerTest {
                 Arguments.of("heads.txt gone", (Tampering) (jdbc, at) -> Files.delete(at.resolve("heads.txt")),
                         List.of("heads.txt is missing")),
                 Arguments.of("other keys", (Tampering) (jdbc, at) -> otherKeys(at), List.of("no signature that fits")),
-                sql("row altered", "update heat_row set demo = not demo", "the table heat_row", "lacks a row"),
+                sql("row altered", "update kit_row set kit_id = 'K-X' where kit_id = (select min(kit_id) from"
+                        + " kit_row)", "the table kit_row", "lacks a row"),
                 sql("row added", "insert into traveller_row select 'T-9', 9, parent_id, kit_id, part_number, heat_id,"
                         + " procedure_id, pieces, phase, demo from traveller_row fetch first 1 row only",
                         "the table traveller_row", "has a row"),

@@ -97,12 +97,8 @@ public final class PackedZip implements AutoCloseable {
         channel.force(true);
         zip.close();
         Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
-        try (FileChannel folder = FileChannel.open(target.getParent(), StandardOpenOption.READ)) {
-            folder.force(true);
-        } catch (IOException notOnThisSystem) {
-            finished = true;
-        }
         finished = true;
+        force(target.getParent());
     }
 
     @Override
@@ -110,6 +106,15 @@ public final class PackedZip implements AutoCloseable {
         if (!finished) {
             channel.close();
             Files.deleteIfExists(fresh);
+        }
+    }
+
+    /** Brings a folder's new names onto the disk, where the system lets a folder be opened. */
+    private static void force(Path folder) {
+        try (FileChannel opened = FileChannel.open(folder, StandardOpenOption.READ)) {
+            opened.force(true);
+        } catch (IOException notOnThisSystem) {
+            return;
         }
     }
 
@@ -132,6 +137,7 @@ public final class PackedZip implements AutoCloseable {
         private final String name;
         private final MessageDigest digest = sha256();
         private long bytes;
+        private boolean closed;
 
         EntryStream(String name) {
             this.name = name;
@@ -151,8 +157,11 @@ public final class PackedZip implements AutoCloseable {
 
         @Override
         public void close() throws IOException {
-            zip.closeEntry();
-            packed.add(new PackedFile(name, bytes, HexFormat.of().formatHex(digest.digest())));
+            if (!closed) {
+                closed = true;
+                zip.closeEntry();
+                packed.add(new PackedFile(name, bytes, HexFormat.of().formatHex(digest.digest())));
+            }
         }
     }
 }

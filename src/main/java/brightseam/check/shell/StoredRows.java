@@ -10,14 +10,15 @@ import java.util.function.Consumer;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The rows of the ledger in order of position, read by one thread while another works on them. */
-final class StoredRows {
+public final class StoredRows {
 
     private static final int ROWS_AT_ONCE = 2_000;
     private static final int WAITING_MAX = 4;
 
     private final JdbcClient jdbc;
 
-    StoredRows(JdbcClient jdbc) {
+    /** Reads with {@code jdbc}. */
+    public StoredRows(JdbcClient jdbc) {
         this.jdbc = jdbc;
     }
 
@@ -29,7 +30,7 @@ final class StoredRows {
     }
 
     /** Gives every row to {@code work}, in portions; the next ones are read meanwhile. */
-    void forEach(Consumer<List<StoredRow>> work) {
+    public void forEach(Consumer<List<StoredRow>> work) {
         BlockingQueue<Batch> waiting = new ArrayBlockingQueue<>(WAITING_MAX);
         Thread reader = Thread.ofPlatform().name("ledger-reader").daemon().start(() -> read(waiting));
         try {
