@@ -116,6 +116,8 @@ class RoutesAndRolesTest {
                 "POST /scan/frame",
                 "POST /feeds/readings",
                 "GET /stamp/{id}/record.pdf",
+                "GET /stamp/{id}/evidence.pdf",
+                "GET /stamp/{id}/evidence.json",
                 "GET /stamp/{id}/joints.csv",
                 "GET /stamp/{id}/record.csv",
                 "GET /picture/{sha256}",

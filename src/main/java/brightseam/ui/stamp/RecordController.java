@@ -1,5 +1,6 @@
 package brightseam.ui.stamp;
 
+import brightseam.evidence.shell.EvidenceFiles;
 import brightseam.kernel.TravellerId;
 import brightseam.people.shell.SignIn;
 import brightseam.people.shell.SignedInPerson;
@@ -27,10 +28,12 @@ class RecordController {
             + " frame-ancestors 'none'";
 
     private final Records records;
+    private final EvidenceFiles evidence;
     private final SignIn signIn;
 
-    RecordController(Records records, SignIn signIn) {
+    RecordController(Records records, EvidenceFiles evidence, SignIn signIn) {
         this.records = records;
+        this.evidence = evidence;
         this.signIn = signIn;
     }
 
@@ -50,6 +53,23 @@ class RecordController {
     ResponseEntity<byte[]> joints(@PathVariable String id, HttpServletRequest request) {
         return answer(request, id, "joints.csv", new MediaType("text", "csv", StandardCharsets.UTF_8), false,
                 label -> records.jointsCsv(label).map(text -> text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @GetMapping("/stamp/{id}/evidence.pdf")
+    ResponseEntity<byte[]> evidencePdf(@PathVariable String id, HttpServletRequest request) {
+        String by = signIn.here().map(SignedInPerson::displayName).orElse("nobody");
+        return answer(request, id, "record.pdf", MediaType.APPLICATION_PDF, false,
+                label -> present(label).map(there -> evidence.pdf(there, by)));
+    }
+
+    @GetMapping("/stamp/{id}/evidence.json")
+    ResponseEntity<byte[]> evidenceJson(@PathVariable String id, HttpServletRequest request) {
+        return answer(request, id, "evidence.json", MediaType.APPLICATION_JSON, false,
+                label -> present(label).map(evidence::json));
+    }
+
+    private Optional<TravellerId> present(TravellerId label) {
+        return records.document(label).map(document -> label);
     }
 
     private static ResponseEntity<byte[]> answer(HttpServletRequest request, String id, String name, MediaType type,

@@ -31,6 +31,20 @@ final class RecordLinks {
         return link;
     }
 
+    /** Saves the PDF that has the evidence attached. */
+    static Anchor evidencePdf(TravellerId id) {
+        Anchor link = plain("stamp/" + id + "/evidence.pdf", "Record with evidence (PDF)");
+        link.getElement().setAttribute("download", id + "-record.pdf");
+        return link;
+    }
+
+    /** Saves the evidence alone. */
+    static Anchor evidenceJson(TravellerId id) {
+        Anchor link = plain("stamp/" + id + "/evidence.json", "Evidence (JSON)");
+        link.getElement().setAttribute("download", "evidence-" + id + ".json");
+        return link;
+    }
+
     /** Followed by the browser, not by the router of the views. */
     private static Anchor plain(String path, String words) {
         Anchor link = new Anchor(path, words);

@@ -137,7 +137,8 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
         all.add(asked);
         mine.flatMap(Waiting::windowLeft).ifPresent(left -> all.add(new Paragraph(
                 new Span("Its clean window closes "), new Left(left, desk().speed()))));
-        Div ways = Forms.row(RecordLinks.pdf(card.id()), RecordLinks.csv(card.id()), RecordLinks.joints(card.id()),
+        Div ways = Forms.row(RecordLinks.pdf(card.id()), RecordLinks.evidencePdf(card.id()),
+                RecordLinks.evidenceJson(card.id()), RecordLinks.csv(card.id()), RecordLinks.joints(card.id()),
                 Links.to(TraceAddress.of(card.id()), "What touched it"), Links.to("stamp", "All that wait"));
         if (mine.isPresent()) {
             Anchor down = new Anchor("#decide", "Go to the decision");
