@@ -1,5 +1,6 @@
 package brightseam.evidence;
 
+import brightseam.seal.BackDating;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -15,4 +16,10 @@ import java.util.Optional;
  * @param inBy when the ledger had it at the latest, as a signed head shows
  */
 public record FactLine(String number, String type, Optional<Instant> at, String what, Optional<String> signer,
-        Optional<Instant> notYetAt, Optional<Instant> inBy) {}
+        Optional<Instant> notYetAt, Optional<Instant> inBy) {
+
+    /** Whether it states a time at which a signed head shows that the ledger did not have it, by more than a minute. */
+    public boolean isBackDated() {
+        return at.isPresent() && notYetAt.flatMap(without -> BackDating.before(without, at.get())).isPresent();
+    }
+}

@@ -92,6 +92,8 @@ public final class Leanings {
             case "BATH" -> List.of("bath");
             case "ARGON" -> List.of("argon", "supply");
             case "GAUGE" -> List.of("meter", "supply");
+            // Wire that was cleaned as a lot of its own has a traveller.
+            case "FILLER" -> List.of("supply", "traveller");
             default -> List.of("supply");
         };
     }

@@ -81,6 +81,11 @@ public final class VerdictWords {
                     + " another way and give it with --key.");
         }
         item("That what was written down is true. It is what the people named wrote at the time, and no more.");
+        long backDated = proof.lines().stream().filter(FactLine::isBackDated).count();
+        if (backDated > 0) {
+            item("The times of " + backDated + (backDated == 1 ? " entry" : " entries") + " marked below: a head that"
+                    + " was signed later does not have it yet. A clock may have been set, or somebody dated it back.");
+        }
         item("The times, beyond what the shop's clock and the holder of the key say. A copy of a head that a second"
                 + " place kept bounds them.");
         item("What came later. " + (proof.finished()
@@ -101,8 +106,9 @@ public final class VerdictWords {
     }
 
     private void fact(FactLine line) {
-        lines.add(String.format("%7s  %-20s  %s%s", line.number(), line.at().map(this::time).orElse("no time"),
-                line.what(), window(line.notYetAt(), line.inBy())));
+        String window = line.signer().isPresent() || line.isBackDated() ? window(line.notYetAt(), line.inBy()) : "";
+        lines.add(String.format("%7s  %-20s  %s%s%s", line.number(), line.at().map(this::time).orElse("no time"),
+                line.what(), window, line.isBackDated() ? " STATES A TIME AT WHICH THE LEDGER DID NOT HAVE IT" : ""));
     }
 
     private String window(Optional<Instant> notYetAt, Optional<Instant> inBy) {

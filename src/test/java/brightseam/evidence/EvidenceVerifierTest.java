@@ -85,6 +85,20 @@ class EvidenceVerifierTest {
     }
 
     @Test
+    void an_entry_that_states_a_time_at_which_the_ledger_did_not_have_it_is_marked() {
+        SampleLedger late = new SampleLedger("sample-shop");
+        late.add("traveller/T-1042", "released.1", SampleLedger.released("T-1042", "0".repeat(64)));
+        IntStream.range(0, 8).forEach(i -> late.add("person/P-0001", "signed-in.1", "{\"at\":" + i + "}"));
+        late.add("traveller/T-1042", "step-signed.1", SampleLedger.signed("PERFORMED", 7));
+        late.add("traveller/T-1042", "step-signed.1", SampleLedger.signed("PERFORMED", 9));
+        Evidence told = new Evidence(new TravellerId("T-1042"), late.head(11, SampleLedger.KEY),
+                List.of(late.earlier(9, SampleLedger.KEY)), List.of(), List.of(late.part("traveller/T-1042")));
+        assertThat(proof(told, KEY).lines()).extracting(FactLine::isBackDated).containsExactly(false, true, false);
+        assertThat(words(verify(told, KEY))).contains("The times of 1 entry marked below")
+                .contains("STATES A TIME AT WHICH THE LEDGER DID NOT HAVE IT");
+    }
+
+    @Test
     void a_changed_entry_is_named_by_number_traveller_event_and_step() {
         Evidence changed = own(ledger.evidence(), items -> {
             Evidence.Item signed = items.get(2);

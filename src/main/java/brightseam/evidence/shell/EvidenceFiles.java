@@ -33,7 +33,7 @@ import org.springframework.stereotype.Service;
 @Service
 public class EvidenceFiles {
 
-    /** Heads that bound times; a record has some dozens of signatures. */
+    /** Heads that bound times; a record has some dozens of signatures, and each needs two. */
     private static final int HEADS_MAX = 400;
 
     private final Ledger ledger;
@@ -111,12 +111,14 @@ public class EvidenceFiles {
                 entry.position(), seals.inclusion(entry.position(), head))).toList());
     }
 
-    /** The first head behind every signature, so that the time in which it was sealed shows; growing. */
+    /** The last head before every signature and the first behind it, which bound its time; growing. */
     private Collection<Sealed> earlier(List<Entry> own, Sealed head) {
         TreeMap<Long, Sealed> found = new TreeMap<>();
         for (Entry entry : own) {
             if (found.size() < HEADS_MAX && (entry.json().contains("\"signature\":") || entry.version() == 1)) {
-                seals.after(entry.position() - 1, 1).forEach(behind -> found.put(behind.size(), behind));
+                Seals.SealedWithin within = seals.sealedWithin(entry.position());
+                within.after().ifPresent(before -> found.put(before.size(), before));
+                within.before().ifPresent(behind -> found.put(behind.size(), behind));
             }
         }
         found.tailMap(head.size(), true).clear();

@@ -11,18 +11,23 @@ import brightseam.browser.ShopServer;
 import brightseam.evidence.EvidenceVerifier;
 import brightseam.evidence.Verdict;
 import brightseam.kernel.BadgeId;
+import brightseam.kernel.Origin;
 import brightseam.kernel.TravellerId;
+import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Entry;
+import brightseam.ledger.Outcome;
 import brightseam.ledger.shell.Ledger;
 import brightseam.scan.AimingFrame;
 import brightseam.scan.FrameReading;
 import brightseam.scan.shell.FrameReader;
 import brightseam.seal.NoteVerifier;
 import brightseam.seal.shell.Seals;
+import brightseam.traveller.shell.Travellers;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -51,7 +56,7 @@ class EvidenceIT {
     private static final Path MADE = Path.of("target/evidence");
     private static final Path SHOTS = Path.of("target/screenshots");
     private static final double PATIENCE_MILLIS = 30_000;
-    private static final int FLIPS = 400;
+    private static final int FLIPS = 120;
 
     private static ShopServer server;
     private static TravellerId welded;
@@ -69,7 +74,7 @@ class EvidenceIT {
     static void export() throws IOException {
         server = ShopServer.demo();
         welded = first("joint-judged.1", "joint-welded.1");
-        unfinished = first("put-in-bin.1", "released.1");
+        unfinished = server.bean(Travellers.class).notEnded().getFirst().id();
         EvidenceFiles files = server.bean(EvidenceFiles.class);
         Files.createDirectories(MADE);
         json = Files.write(MADE.resolve("welded.json"), files.json(welded)).toAbsolutePath();
@@ -108,8 +113,9 @@ class EvidenceIT {
 
     /** As a stranger runs it: another process, in an empty folder. */
     private Ran verify(Object... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp", System.getProperty("java.class.path"), Brightseam.class.getName(), "verify"));
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+                System.getProperty("java.class.path"), Brightseam.class.getName(), "verify"));
         for (Object argument : arguments) {
             command.add(argument.toString());
         }
@@ -147,10 +153,12 @@ class EvidenceIT {
     void what_a_scanner_reads_off_the_paper_matches_its_file_and_no_other() throws Exception {
         String mark = scanned(pdf);
         assertThat(mark).startsWith("BSREC2 " + welded + " ");
-        assertThat(verify(json, "--key", key, "--mark", mark).said()).contains("The paper belongs to this file")
+        assertThat(verify(pdf, "--key", key, "--mark", mark).said()).contains("The paper belongs to this file")
                 .contains("names the same head");
+        assertThat(verify(json, "--key", key, "--mark", mark).said()).contains("The paper belongs to this file");
         Path other = Files.write(nowhere.resolve("other.json"), server.bean(EvidenceFiles.class).json(unfinished));
-        assertThat(verify(other, "--key", key, "--mark", mark).said()).contains("Paper and file do not belong together");
+        assertThat(verify(other, "--key", key, "--mark", mark).said())
+                .contains("Paper and file do not belong together");
     }
 
     private static String scanned(Path print) throws IOException {
@@ -198,6 +206,20 @@ class EvidenceIT {
     }
 
     @Test
+    void while_a_key_takes_over_from_another_either_vouches() throws Exception {
+        Seals seals = server.bean(Seals.class);
+        Outcome<?> rotated = seals.rotate(false, "the year is over", new Origin(server.bean(ShopClock.class).now(),
+                new BadgeId("P-0001"), "office", true));
+        seals.covering(((Outcome.Done<?>) rotated).entries().getLast().position());
+        String next = seals.keys().getLast().key().text();
+        assertThat(next).isNotEqualTo(key);
+        Path file = Files.write(nowhere.resolve("rotated.json"), server.bean(EvidenceFiles.class).json(welded));
+        assertThat(verify(file, "--key", key).status()).isZero();
+        assertThat(verify(file, "--key", next).status()).isZero();
+        assertThat(verify(json, "--key", next).said()).contains("No key that was given signed this");
+    }
+
+    @Test
     void there_is_no_evidence_of_a_traveller_that_does_not_exist() {
         assertThatThrownBy(() -> server.bean(EvidenceFiles.class).json(new TravellerId("T-9999999")))
                 .isInstanceOf(NoSuchElementException.class);
@@ -220,10 +242,12 @@ class EvidenceIT {
 
     @Test
     void an_inspector_takes_both_files_from_the_record_and_a_fabricator_gets_neither() throws Exception {
-        try (BrowserContext desk = Chromium.browser().newContext(); BrowserContext bench = Chromium.browser().newContext()) {
+        try (BrowserContext desk = Chromium.browser().newContext();
+                BrowserContext bench = Chromium.browser().newContext()) {
             Page page = signedIn(desk, new BadgeId("P-0301"), "725948");
             page.navigate(server.url("/stamp/" + welded));
-            assertThat(page.getByText("Record with evidence (PDF)")).isVisible();
+            assertThat(page.getByText("Record with evidence (PDF)"))
+                    .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(PATIENCE_MILLIS));
             for (int[] size : new int[][] {{800, 1280}, {1280, 800}}) {
                 page.setViewportSize(size[0], size[1]);
                 page.screenshot(new Page.ScreenshotOptions()
