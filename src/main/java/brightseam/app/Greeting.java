@@ -1,10 +1,7 @@
 package brightseam.app;
 
 import brightseam.people.shell.FirstRun;
-import java.net.InetAddress;
-import java.net.NetworkInterface;
-import java.net.SocketException;
-import java.util.List;
+import brightseam.tls.shell.Machine;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
@@ -25,12 +22,14 @@ class Greeting {
     private final FirstRun firstRun;
     private final String boundTo;
     private final boolean encrypted;
+    private final HttpsSetup https;
 
     Greeting(FirstRun firstRun, @Value("${server.address:}") String boundTo,
-            @Value("${server.ssl.enabled:false}") boolean encrypted) {
+            @Value("${server.ssl.enabled:false}") boolean encrypted, HttpsSetup https) {
         this.firstRun = firstRun;
         this.boundTo = boundTo;
         this.encrypted = encrypted;
+        this.https = https;
     }
 
     @EventListener
@@ -41,13 +40,26 @@ class Greeting {
             say("");
             say("Brightseam is running. Open       " + address("localhost", port));
             if (boundTo.isEmpty()) {
-                ownAddresses().forEach(host -> say("From a tablet in this network     " + address(host, port)));
+                Machine.privateAddresses().forEach(host -> tablet(host, port));
             }
+            https.authority().ifPresent(folder -> {
+                say("Tablets are to trust the certificate with this SHA-256, and no other:");
+                say("  " + folder.fingerprint());
+            });
             if (firstRun.isNeeded()) {
                 say("Nobody has a badge yet. Make the first administrator at  "
                         + address("localhost", port) + "first-run");
                 say("It asks for this code:             " + firstRun.code());
             }
+        }
+    }
+
+    private void tablet(String host, int port) {
+        if (https.isOn()) {
+            say("From a tablet in this network     https://" + host + ":" + https.port() + "/");
+            say("  once for each tablet, before    " + address(host, port) + "enrol");
+        } else {
+            say("From a tablet in this network     " + address(host, port));
         }
     }
 
@@ -57,25 +69,5 @@ class Greeting {
 
     private String address(String host, int port) {
         return (encrypted ? "https" : "http") + "://" + host + ":" + port + "/";
-    }
-
-    /** This machine's IPv4 addresses in private networks (RFC 1918). */
-    private static List<String> ownAddresses() {
-        try {
-            return NetworkInterface.networkInterfaces().filter(Greeting::isUp)
-                    .flatMap(NetworkInterface::inetAddresses)
-                    .filter(InetAddress::isSiteLocalAddress).map(InetAddress::getHostAddress)
-                    .filter(host -> host.indexOf(':') < 0).sorted().toList();
-        } catch (SocketException notTold) {
-            return List.of();
-        }
-    }
-
-    private static boolean isUp(NetworkInterface network) {
-        try {
-            return network.isUp();
-        } catch (SocketException notTold) {
-            return false;
-        }
     }
 }

@@ -34,7 +34,7 @@ class Security {
 
     private static final String SIGN_IN = "/sign-in";
     /** Devices have no session: {@link FeedController} asks each message for its token. */
-    private static final String FEED = "/feeds/readings";
+    static final String FEED = "/feeds/readings";
 
     /**
      * Everything from this server only. Flow 25.2 starts its client engine with a script in the page and runs what the
@@ -56,7 +56,8 @@ class Security {
             "frame-ancestors 'none'");
 
     private static final String[] ANYBODYS_PATHS = {
-        SIGN_IN, "/first-run", "/frontend/**", "/alive", "/favicon.ico", "/favicon.svg", "/error", "/actuator/health"
+        SIGN_IN, "/first-run", "/enrol", "/enrol/authority.crt",
+        "/frontend/**", "/alive", "/favicon.ico", "/favicon.svg", "/error", "/actuator/health"
     };
 
     @Bean

@@ -113,6 +113,8 @@ class RoutesAndRolesTest {
     void every_path_besides_the_pages_is_in_this_list() {
         assertThat(paths()).containsExactlyInAnyOrder(
                 "GET /alive",
+                "GET /enrol",
+                "GET /enrol/authority.crt",
                 "POST /scan/frame",
                 "POST /feeds/readings",
                 "GET /stamp/{id}/record.pdf",

@@ -85,6 +85,9 @@ public final class ShopServer implements AutoCloseable {
     public void open() {
         List<String> arguments = new ArrayList<>(List.of("--brightseam.shop=" + shop, "--brightseam.data=" + folder,
                 "--server.port=" + port, "--brightseam.pin-strength=4"));
+        if (settings.stream().noneMatch(setting -> setting.startsWith("--brightseam.https-port"))) {
+            arguments.add("--brightseam.https-port=-1");
+        }
         arguments.addAll(settings);
         context = SpringApplication.run(Brightseam.class, arguments.toArray(String[]::new));
         port = ((ServletWebServerApplicationContext) context).getWebServer().getPort();
