@@ -110,7 +110,7 @@ class CrashDesk {
             Origin origin = origin(DemoPerson.ODA_MARSH.badge(), "Office");
             people.run(new PersonCommand.Register(
                     origin, badge(tablet), "Fabricator " + tablet, List.of(Role.FABRICATOR)));
-            people.setPin(origin, badge(tablet), PIN);
+            people.setPin(origin(badge(tablet), "Crash " + tablet), badge(tablet), PIN);
         }
         return STORED;
     }
@@ -143,6 +143,12 @@ class CrashDesk {
             case NextAction.Sign sign -> sign(actor, ids, sign.step());
             default -> ResponseEntity.ok(OVER);
         };
+    }
+
+    /** The kind of what {@code lot} waits for, such as {@code Sign}. */
+    @GetMapping("/crash/next")
+    String next(@RequestParam String lot) {
+        return travellers.find(new TravellerId(lot)).orElseThrow().next().getClass().getSimpleName();
     }
 
     /** The entries above {@code after}, one a line. */

@@ -42,7 +42,8 @@ final class ServerProcess implements AutoCloseable {
                 "--enable-native-access=ALL-UNNAMED", "-cp", classpath(), CrashServer.class.getName(),
                 "--brightseam.shop=demo", "--brightseam.demo-past=false", "--brightseam.data=" + folder,
                 "--server.port=0", "--brightseam.pin-strength=4", "--brightseam.crash-desk=true",
-                "--brightseam.greeting=false"));
+                "--brightseam.greeting=false", "--brightseam.scanner-burst-millis=1500",
+                "--brightseam.scanner-idle-millis=2000"));
         command.addAll(way.arguments());
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
         builder.environment().putAll(way.environment());

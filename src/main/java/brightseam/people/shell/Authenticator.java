@@ -4,6 +4,7 @@ import brightseam.kernel.BadgeId;
 import brightseam.kernel.Origin;
 import brightseam.kernel.Refusal;
 import brightseam.kernel.shell.ShopClock;
+import brightseam.ledger.NotStoredException;
 import brightseam.people.Person;
 import brightseam.people.PersonEvent;
 import brightseam.people.PersonEvent.PinLocked;
@@ -24,11 +25,17 @@ import brightseam.people.Signer;
 import brightseam.people.shell.Pins.Kept;
 import java.util.List;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.TransactionException;
 
 /** Recognises people by badge and PIN, and is patient with slips but not with guessing. */
 @Service
 public class Authenticator {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Authenticator.class);
 
     /** The factors of whoever gave badge and PIN. */
     static final String BADGE_AND_PIN = "badge+pin";
@@ -100,7 +107,18 @@ public class Authenticator {
         };
     }
 
+    /** Where the database does not take the count of tries, nobody is recognised, and nothing was stored. */
     private Recognition recognise(
+            String place, String tablet, BadgeId badge, String pin, String purpose, String factors) {
+        try {
+            return counted(place, tablet, badge, pin, purpose, factors);
+        } catch (DataAccessException | TransactionException failure) {
+            LOG.error("the database does not answer", failure);
+            throw new NotStoredException("the database does not answer");
+        }
+    }
+
+    private Recognition counted(
             String place, String tablet, BadgeId badge, String pin, String purpose, String factors) {
         long waitSeconds = places.claimTry(place);
         if (waitSeconds > 0) {

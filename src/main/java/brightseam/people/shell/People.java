@@ -78,7 +78,7 @@ public class People {
      * Does what {@code command} asks for, or answers every rule that it breaks. A PIN is set with {@link #setPin} only.
      *
      * @throws IllegalArgumentException where a name, reason or stamp number has a wrong form
-     * @throws IllegalStateException where the ledger could not store it; then nothing happened
+     * @throws brightseam.ledger.NotStoredException where the ledger could not store it; then nothing happened
      */
     public Decision<PersonEvent> run(PersonCommand command) {
         if (command instanceof SetPin) {

@@ -4,6 +4,7 @@ import brightseam.kernel.BadgeId;
 import brightseam.ledger.Append;
 import brightseam.ledger.Appended;
 import brightseam.ledger.NewEvent;
+import brightseam.ledger.NotStoredException;
 import brightseam.ledger.StreamName;
 import brightseam.ledger.shell.Ledger;
 import brightseam.people.Person;
@@ -58,7 +59,7 @@ class PersonJournal {
         return switch (ledger.append(appends)) {
             case Appended.Stored stored -> true;
             case Appended.Conflict conflict -> false;
-            case Appended.NotStored failure -> throw new IllegalStateException("not stored: " + failure.reason());
+            case Appended.NotStored failure -> throw new NotStoredException(failure.reason());
         };
     }
 

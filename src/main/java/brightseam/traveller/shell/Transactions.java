@@ -117,12 +117,12 @@ class Transactions {
     /** Writes down on each of {@code ids} that {@code attempt} was refused. */
     void note(Actor actor, String attempt, Collection<TravellerId> ids, List<Refusal> refusals) {
         try {
-            attempts.commit(() -> {
+            attempts.commit(() -> onOneConnection(() -> {
                 Origin origin = origin(actor);
                 return Prepared.all(ids.stream().filter(id -> travellers.find(id).isPresent())
                         .map(id -> prepare(id, card -> new TravellerCommand.NoteRefusal(origin, attempt, refusals)))
                         .toList());
-            });
+            }));
         } catch (NotStoredException lost) {
             LOG.warn("a refused attempt ({}) could not be written down: {}", attempt, lost.getMessage());
         }

@@ -95,19 +95,14 @@ final class Deeds {
     }
 
     Verdict takeOut(TravellerId id, List<Integer> pieces, String reason, BinId bin, String pin) {
-        return signed(List.of(id), "take out", pin, signer -> {
-            try {
-                return switch (services.loads().takeOut(actor, id, pieces, reason, bin, signer)) {
+        return signed(List.of(id), "take out", pin, signer ->
+                switch (services.loads().takeOut(actor, id, pieces, reason, bin, signer)) {
                     case Outcome.Done<Traveller> done -> new Verdict.Accepted("Taken out", done.result().id() + ", "
                             + Phrases.pieces(done.result().pieces()) + ", lies in " + bin
                             + ". Quarantine: call the lead. The rest goes on.");
                     case Outcome.Refused<Traveller> refused ->
                         Verdict.refused(services.wording(), refused.refusals());
-                };
-            } catch (NotStoredException lost) {
-                return Verdict.notStored();
-            }
-        });
+                });
     }
 
     Verdict sign(Collection<TravellerId> ids, Step step, String pin) {
@@ -143,13 +138,17 @@ final class Deeds {
     }
 
     private Verdict signed(Collection<TravellerId> ids, String attempt, String pin, Function<Signer, Verdict> deed) {
-        return switch (services.authenticator().signing(actor.tablet(), actor.badge(), pin)) {
-            case Recognition.Recognised known -> deed.apply(known.signer());
-            case Recognition.NotRecognised not -> {
-                actions.noteRefusal(actor, ids, attempt, not.refusals());
-                yield Verdict.refused(services.wording(), not.refusals());
-            }
-        };
+        try {
+            return switch (services.authenticator().signing(actor.tablet(), actor.badge(), pin)) {
+                case Recognition.Recognised known -> deed.apply(known.signer());
+                case Recognition.NotRecognised not -> {
+                    actions.noteRefusal(actor, ids, attempt, not.refusals());
+                    yield Verdict.refused(services.wording(), not.refusals());
+                }
+            };
+        } catch (NotStoredException lost) {
+            return Verdict.notStored();
+        }
     }
 
     private Verdict verdict(String word, String reason, Supplier<Outcome<List<Traveller>>> deed) {

@@ -95,10 +95,14 @@ final class SessionDeeds {
 
     /** Recognises whoever is signed in by {@code pin}, and goes on. */
     Verdict signed(String pin, Function<Signer, Verdict> deed) {
-        return switch (services.authenticator().signing(actor.tablet(), actor.badge(), pin)) {
-            case Recognition.Recognised known -> deed.apply(known.signer());
-            case Recognition.NotRecognised not -> Verdict.refused(services.wording(), not.refusals());
-        };
+        try {
+            return switch (services.authenticator().signing(actor.tablet(), actor.badge(), pin)) {
+                case Recognition.Recognised known -> deed.apply(known.signer());
+                case Recognition.NotRecognised not -> Verdict.refused(services.wording(), not.refusals());
+            };
+        } catch (NotStoredException lost) {
+            return Verdict.notStored();
+        }
     }
 
     <T> Verdict told(String word, Supplier<Outcome<T>> deed, Function<T, String> reason) {
