@@ -25,7 +25,7 @@ final class ServerProcess implements AutoCloseable {
         this.reading = Thread.ofPlatform().daemon().start(this::read);
     }
 
-    /** How a server is started besides its folder: variables of its environment, and what stands before {@code java}. */
+    /** How a server is started besides its folder: its environment, what stands before {@code java}, and arguments. */
     record Way(Map<String, String> environment, List<String> before, List<String> arguments) {
 
         /** As it is started in a shop. */

@@ -36,6 +36,14 @@ public interface Ledger {
     long version(StreamName stream);
 
     /**
+     * Something equal to an earlier answer only where nothing was stored between the two in any stream of
+     * {@code family}; always another where that cannot be told without asking the database.
+     */
+    default Object changes(String family) {
+        return new Object();
+    }
+
+    /**
      * Calls {@code listener} after each stored append, once it is on disk, in order, on a thread of its own, so that a
      * slow listener holds up nobody else. Closing ends that.
      */

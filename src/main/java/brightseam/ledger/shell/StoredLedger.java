@@ -27,6 +27,7 @@ final class StoredLedger implements Ledger, AutoCloseable {
     private final Listeners listeners = new Listeners();
     private final LedgerWriter writer;
     private final Optional<Tail> tail;
+    private final KnownEnds ends;
 
     StoredLedger(
             DataSource source, JdbcClient jdbc, PlatformTransactionManager transactions, List<Projection> projections) {
@@ -36,7 +37,8 @@ final class StoredLedger implements Ledger, AutoCloseable {
         GroupStore group = new GroupStore(
                 new TransactionTemplate(transactions), turn, rows, new RequestStore(rows, projections),
                 ForcedWrite.of(source));
-        this.writer = new LedgerWriter(group::store, this::stored);
+        this.ends = new KnownEnds(!turn.isShared());
+        this.writer = new LedgerWriter(requests -> stored(group, requests), this::tell);
         tail.ifPresent(Tail::start);
         writer.start();
     }
@@ -68,7 +70,13 @@ final class StoredLedger implements Ledger, AutoCloseable {
 
     @Override
     public List<Entry> readAfter(StreamName stream, long version) {
-        return rows.after(stream, version);
+        if (ends.isEnd(stream, version)) {
+            return List.of();
+        }
+        long mark = ends.mark();
+        List<Entry> found = rows.after(stream, version);
+        ends.learned(stream, found.isEmpty() ? version : found.getLast().version(), mark);
+        return found;
     }
 
     @Override
@@ -87,6 +95,11 @@ final class StoredLedger implements Ledger, AutoCloseable {
     }
 
     @Override
+    public Object changes(String family) {
+        return ends.changes(family);
+    }
+
+    @Override
     public Subscription onStored(Consumer<List<Entry>> listener) {
         return listeners.add(listener);
     }
@@ -101,8 +114,19 @@ final class StoredLedger implements Ledger, AutoCloseable {
     }
 
     /** Where others write too, everybody is told from the tail alone, so that each entry is heard once and in order. */
-    private void stored(List<Entry> entries) {
+    private void tell(List<Entry> entries) {
         tail.ifPresentOrElse(Tail::wake, () -> listeners.tell(entries));
+    }
+
+    private List<Appended> stored(GroupStore group, List<Request.Store> requests) {
+        try {
+            List<Appended> outcomes = group.store(requests);
+            ends.answered(outcomes);
+            return outcomes;
+        } catch (RuntimeException | Error failure) {
+            ends.forget();
+            throw failure;
+        }
     }
 
     private void refuseWriterAndTransaction() {

@@ -6,6 +6,7 @@ import brightseam.ledger.Versioned;
 import brightseam.ledger.shell.EventStream;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Projection;
+import brightseam.ledger.shell.Remembered;
 import brightseam.ledger.shell.StateProjection;
 import brightseam.line.Station;
 import brightseam.line.StationCommand;
@@ -22,12 +23,13 @@ import org.springframework.stereotype.Service;
 public class Stations {
 
     private final EventStream<Station, StationEvent> streams;
-    private final StationRows rows;
+    private final Remembered<List<Station>> all;
 
     /** Stations in {@code ledger}, with their rows in the database of {@code jdbc}. */
     public Stations(Ledger ledger, JdbcClient jdbc) {
         this.streams = new EventStream<>(ledger, StationStreams.KIND);
-        this.rows = new StationRows(jdbc);
+        StationRows rows = new StationRows(jdbc);
+        this.all = new Remembered<>(ledger, StationStreams.KIND.family(), () -> List.copyOf(rows.all()));
     }
 
     /** Keeps the rows of the stations; for the ledger. */
@@ -43,7 +45,7 @@ public class Stations {
 
     /** Every station, those out of use too, sorted by label. */
     public List<Station> all() {
-        return rows.all();
+        return all.get();
     }
 
     /**

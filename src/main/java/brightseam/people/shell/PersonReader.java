@@ -1,6 +1,8 @@
 package brightseam.people.shell;
 
 import brightseam.kernel.BadgeId;
+import brightseam.ledger.shell.Ledger;
+import brightseam.ledger.shell.Remembered;
 import brightseam.people.Person;
 import brightseam.people.Qualification;
 import brightseam.people.Role;
@@ -12,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -23,12 +26,26 @@ class PersonReader {
     private static final String EVERYBODY = "%";
 
     private final JdbcClient jdbc;
+    private final Ledger ledger;
+    private final Map<BadgeId, Remembered<Optional<Person>>> persons = new ConcurrentHashMap<>();
 
-    PersonReader(JdbcClient jdbc) {
+    PersonReader(JdbcClient jdbc, Ledger ledger) {
         this.jdbc = jdbc;
+        this.ledger = ledger;
     }
 
     Optional<Person> find(BadgeId badge) {
+        Remembered<Optional<Person>> known = persons.get(badge);
+        if (known != null) {
+            return known.get();
+        }
+        Optional<Person> found = read(badge);
+        found.ifPresent(person -> persons.put(
+                badge, new Remembered<>(ledger, PersonCodec.PERSON, () -> read(badge))));
+        return found;
+    }
+
+    private Optional<Person> read(BadgeId badge) {
         return matching(badge.value()).stream().findFirst();
     }
 

@@ -26,7 +26,7 @@ final class Desk {
     final JdbcClient jdbc = database();
     final PersonRows rows = new PersonRows(jdbc);
     final MemoryLedger ledger = new MemoryLedger(rows);
-    final PersonReader reader = new PersonReader(jdbc);
+    final PersonReader reader = new PersonReader(jdbc, ledger);
     final PersonJournal journal = new PersonJournal(ledger);
     final PinHashes hashes = new PinHashes(new Pepper(new byte[32]), 4);
     final Pins pins = new Pins(jdbc, time, hashes, new PinLife(365, 14));
