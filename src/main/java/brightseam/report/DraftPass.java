@@ -2,6 +2,7 @@ package brightseam.report;
 
 import brightseam.kernel.Moment;
 import brightseam.procedure.Step;
+import brightseam.report.Pass.Late;
 import brightseam.report.Pass.Stay;
 import brightseam.report.Pass.Superseded;
 import brightseam.report.ReadingLine.Correction;
@@ -27,6 +28,7 @@ final class DraftPass {
     private Optional<HoldTaken> hold = Optional.empty();
     private Optional<Mark> mark = Optional.empty();
     private Optional<Superseded> superseded = Optional.empty();
+    private Optional<Late> late = Optional.empty();
     private String remark = "";
     private boolean gapMet;
 
@@ -56,6 +58,10 @@ final class DraftPass {
 
     void touched(List<Contact> made) {
         contacts.addAll(made);
+    }
+
+    void enteredLate(Late stated) {
+        late = Optional.of(stated);
     }
 
     void gap(GapTaken taken) {
@@ -118,7 +124,7 @@ final class DraftPass {
                 ? step.cautions().stream().map(lookups::caution).toList() : List.of();
         return new Pass(number, start.at(), lookups.who(start.by()), tablet(), start.station(), bins,
                 start.gloves().map(lookups::gloves), cautions, start.loadWith(), contacts, gap, hold, readings, mark,
-                remark, superseded);
+                remark, superseded, late);
     }
 
     /** The tablet, and how the station's label came in where it was not read by a scanner. */

@@ -27,7 +27,8 @@ public final class FindingWords {
      */
     public static String of(Cause cause, String text, Step step, Vocabulary vocabulary) {
         return switch (cause) {
-            case HOLD_OVERRUN, GAP_EXCEEDED -> "Allowed: " + DURATION.matcher(text).replaceAll(found ->
+            case HOLD_OVERRUN, GAP_EXCEEDED, TIME_NOT_OBSERVED -> "Allowed: "
+                    + DURATION.matcher(text).replaceAll(found ->
                     Words.duration(Duration.parse(found.group())));
             case READING_OUT_OF_LIMITS -> reading(text, step, vocabulary);
             case HOLD_CUT_SHORT, INSPECTION_REJECTED, REPORTED, SUSPECT, JOINT_EXCURSION, JOINT_UNPROVEN,

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param roles every role held when signing
  * @param stamp the stamp that was used or held
  * @param factors how the person was recognised, as a code
+ * @param content the SHA-256 of what was signed; empty for marks that were made before marks were bound
  */
 public record Mark(
         String name,
@@ -32,11 +33,18 @@ public record Mark(
         List<Role> actedAs,
         List<Role> roles,
         Optional<String> stamp,
-        String factors) {
+        String factors,
+        Optional<String> content) {
 
     /** Copies the lists. */
     public Mark {
         actedAs = List.copyOf(actedAs);
         roles = List.copyOf(roles);
+    }
+
+    /** {@code 0f3a 91c2 …}: enough of the content's SHA-256 to compare two prints by eye; the ledger has all of it. */
+    public Optional<String> contentMark() {
+        return content.map(sha256 -> sha256.substring(0, 4) + " " + sha256.substring(4, 8) + " "
+                + sha256.substring(8, 12) + " " + sha256.substring(12, 16));
     }
 }

@@ -23,7 +23,7 @@ final class Marks {
         Signer signer = signature.signer();
         Mark mark = new Mark(signer.name(), signer.badge(), signature.meaning(), origin.at(), origin.tablet(), covers,
                 entitled.stream().filter(signer::has).sorted().toList(), signer.roles(), signer.stamp(),
-                signer.factors());
+                signer.factors(), signature.content());
         all.add(mark);
         return mark;
     }

@@ -6,6 +6,7 @@ import brightseam.kernel.StationId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.BinClass;
 import brightseam.traveller.Contact;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +29,7 @@ import java.util.Optional;
  * @param mark its signature or stamp
  * @param remark what the inspector wrote beside the stamp
  * @param superseded by which return, where one undid it
+ * @param late what was stated, where it had been done before it was entered
  */
 public record Pass(
         int number,
@@ -45,7 +47,11 @@ public record Pass(
         List<ReadingLine> readings,
         Optional<Mark> mark,
         String remark,
-        Optional<Superseded> superseded) {
+        Optional<Superseded> superseded,
+        Optional<Late> late) {
+
+    /** That the step was done at {@code doneAt} on the wall clock, as {@code mark} states. */
+    public record Late(Instant doneAt, String reason, Mark mark) {}
 
     /** A bin that the pieces lay in. */
     public record Stay(BinId bin, BinClass binClass) {}

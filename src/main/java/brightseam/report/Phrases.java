@@ -95,9 +95,17 @@ public final class Phrases {
             case REJECTED -> "inspected and rejected";
             case DISPOSITIONED -> "decided the disposition";
             case CORRECTED -> "corrected the entry";
+            case STATED_LATE -> "stated that it was done earlier";
             case SEPARATED -> "set pieces apart";
             case SUSPECTED -> "put it under suspicion";
         };
+    }
+
+    /** Both times of a step that was entered late, who stated the earlier one, and why. */
+    public static String late(Pass.Late late, ZoneId zone) {
+        return "LATE ENTRY: done " + Words.stamp(late.doneAt(), zone) + " as " + late.mark().name()
+                + " states, entered " + when(late.mark().at(), zone) + ". Reason: " + late.reason()
+                + ". The stated time was not observed and measures nothing.";
     }
 
     /** What touched the pieces, such as "white cotton G-0031, lot 77/A". */
@@ -114,6 +122,7 @@ public final class Phrases {
             case JOINT_REJECTED -> "joint rejected";
             case HOLD_OVERRUN -> "hold over its maximum";
             case HOLD_CUT_SHORT -> "hold cut short";
+            case TIME_NOT_OBSERVED -> "entered late, its time not observed";
             case GAP_EXCEEDED -> "next step begun too late";
             case READING_OUT_OF_LIMITS -> "reading out of limits";
             case INSPECTION_REJECTED -> "rejected at inspection";

@@ -5,6 +5,7 @@ import brightseam.kernel.StepId;
 import brightseam.people.Role;
 import brightseam.procedure.Procedure;
 import brightseam.procedure.Step;
+import brightseam.report.Pass.Late;
 import brightseam.report.Pass.Superseded;
 import brightseam.report.ReadingLine.Correction;
 import brightseam.traveller.Placement;
@@ -15,6 +16,7 @@ import brightseam.traveller.TravellerEvent.HoldEnded;
 import brightseam.traveller.TravellerEvent.ReadingCorrected;
 import brightseam.traveller.TravellerEvent.ReadingTaken;
 import brightseam.traveller.TravellerEvent.ReturnedToStep;
+import brightseam.traveller.TravellerEvent.StepEnteredLate;
 import brightseam.traveller.TravellerEvent.StepSigned;
 import brightseam.traveller.TravellerEvent.StepStamped;
 import brightseam.traveller.TravellerEvent.StepStarted;
@@ -93,6 +95,12 @@ final class StepTelling {
                 + e.loadWith().stream().map(Object::toString).collect(Collectors.joining(", "));
         current(e.step(), pass -> pass.signed(marks.of(e.signature(), e.origin(), covers(step, pass, lot) + with,
                 Marks.entitled(step.signedBy())), ""));
+    }
+
+    void enteredLate(StepEnteredLate e, Traveller lot) {
+        Step step = procedure.step(e.step());
+        current(e.step(), pass -> pass.enteredLate(new Late(e.doneAt(), e.reason(), marks.of(e.signature(), e.origin(),
+                "the time at which " + covers(step, pass, lot) + " was done", Marks.entitled(step.signedBy())))));
     }
 
     void stamped(StepStamped e, Traveller lot) {

@@ -58,6 +58,7 @@ final class Telling {
             case BinClosed e -> { }
             case BinOpened e -> { }
             case StepStarted e -> steps.started(e, after.placement());
+            case StepEnteredLate e -> steps.enteredLate(e, before.orElseThrow());
             case ContactMade e -> steps.touched(e);
             case HoldBegun e -> steps.holdBegun(e);
             case HoldEnded e -> steps.holdEnded(e);

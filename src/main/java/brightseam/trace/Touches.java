@@ -76,6 +76,7 @@ public final class Touches {
             case HoldBegun e -> handled(e.origin(), e.step());
             case HoldEnded e -> with(new TouchChange.LiftedOut(e.step(), before.pass(e.step()), e.at().wall()),
                     handled(e.origin(), e.step()));
+            case StepEnteredLate e -> handled(e.origin(), e.step());
             case ReadingTaken e -> handled(e.origin(), e.step());
             case StepSigned e -> over(e.step(), e.at(), e.signature().signer().badge());
             case StepStamped e -> over(e.step(), e.at(), e.signature().signer().badge());

@@ -69,7 +69,8 @@ final class ChamberRules {
         if (!c.touching().isEmpty()) {
             events.add(new TravellerEvent.ContactMade(c.origin(), step.id(), c.touching()));
         }
-        events.add(new StepSigned(c.origin(), step.id(), new Signature(c.signer(), Meaning.PERFORMED),
+        events.add(new StepSigned(c.origin(), step.id(),
+                Signature.under(traveller, procedure, c.signer(), Meaning.PERFORMED),
                 c.loadWith().stream().sorted().toList()));
         events.add(new PassedIn(c.origin()));
         if (procedure.window().closedBy().equals(step.id())) {
@@ -106,7 +107,8 @@ final class ChamberRules {
                 .refuseAll(c.objections())
                 .acceptWith(() -> {
                     List<TravellerEvent> events = new ArrayList<>();
-                    events.add(new StepSigned(c.origin(), step.id(), new Signature(c.signer(), Meaning.PERFORMED),
+                    events.add(new StepSigned(c.origin(), step.id(),
+                            Signature.under(traveller, procedure, c.signer(), Meaning.PERFORMED),
                             c.loadWith().stream().sorted().toList()));
                     events.addAll(signing.following(step, c.origin()));
                     return events;

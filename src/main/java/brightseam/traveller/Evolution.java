@@ -103,6 +103,7 @@ final class Evolution {
             case BinClosed e -> placement.ifPresent(where -> place(where.withClosed(true), e.at()));
             case BinOpened e -> placement.ifPresent(where -> place(where.withClosed(false), e.at()));
             case StepStarted e -> runs.put(e.step(), StepRun.started(e.step(), passOf(e.step()), e));
+            case StepEnteredLate e -> run(e.step(), run -> run.enteredLate(StepRun.Late.of(e)));
             case ContactMade e -> glovesSpent &= e.contacts().stream()
                     .noneMatch(contact -> contact.kind() == ContactKind.GLOVES);
             case HoldBegun e -> run(e.step(), run -> run.holdBegun(e.at()));

@@ -45,6 +45,11 @@ public final class Guide {
         return new BinRules(traveller, procedure).allowed();
     }
 
+    /** Whether {@code step} is one that may be entered after it was done, where it begins next. */
+    public static boolean mayBeLate(Procedure procedure, Step step) {
+        return LateRules.mayBeLate(procedure, step);
+    }
+
     /** Steps that a rework of {@code nc} may return to now. */
     public static List<StepId> returns(
             Traveller traveller, Procedure procedure, Nonconformance nc) {

@@ -128,7 +128,7 @@ final class JointRules {
     }
 
     private List<TravellerEvent> judged(StepId step, JudgeJoint c, Optional<ArcRun> known) {
-        Signature signature = new Signature(c.signer(),
+        Signature signature = Signature.under(traveller, procedure, c.signer(),
                 c.verdict().accepted() ? Meaning.INSPECTED : Meaning.REJECTED);
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new JointJudged(c.origin(), step, c.verdict(), signature));

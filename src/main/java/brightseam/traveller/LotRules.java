@@ -2,6 +2,7 @@ package brightseam.traveller;
 
 import brightseam.kernel.Decision;
 import brightseam.kernel.Rules;
+import brightseam.procedure.Procedure;
 import brightseam.traveller.TravellerCommand.SetApart;
 import brightseam.traveller.TravellerEvent.PiecesSetApart;
 import java.util.List;
@@ -11,9 +12,11 @@ import java.util.Optional;
 final class LotRules {
 
     private final Traveller traveller;
+    private final Procedure procedure;
 
-    LotRules(Traveller traveller) {
+    LotRules(Traveller traveller, Procedure procedure) {
         this.traveller = traveller;
+        this.procedure = procedure;
     }
 
     Decision<TravellerEvent> setApart(SetApart c) {
@@ -30,7 +33,7 @@ final class LotRules {
                 .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
                 .acceptWith(() -> List.of(new PiecesSetApart(c.origin(), c.child(),
                         c.pieces().stream().sorted().distinct().toList(), c.reason(),
-                        new Signature(c.signer(), Meaning.SEPARATED))));
+                        Signature.under(traveller, procedure, c.signer(), Meaning.SEPARATED))));
     }
 
     static boolean has(Traveller traveller, List<Integer> pieces) {

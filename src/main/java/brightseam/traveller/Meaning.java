@@ -12,6 +12,8 @@ public enum Meaning {
     DISPOSITIONED,
     /** I correct an entry. */
     CORRECTED,
+    /** I state that this step was done earlier, at the time that I give. */
+    STATED_LATE,
     /** I set pieces of this lot apart. */
     SEPARATED,
     /** I say that something that touched the pieces was bad, or may have been. */

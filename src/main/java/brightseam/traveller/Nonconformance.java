@@ -36,6 +36,8 @@ public record Nonconformance(
         HOLD_CUT_SHORT,
         /** The next step began later than the gap allows. */
         GAP_EXCEEDED,
+        /** The step was entered late, and a time that is limited was not observed. */
+        TIME_NOT_OBSERVED,
         /** A reading lay outside its limits. */
         READING_OUT_OF_LIMITS,
         /** An inspector rejected. */

@@ -75,7 +75,7 @@ final class QuarantineRules {
                 .refuseIf(c.reason().isBlank(), TravellerRefusal.ReasonMissing::new)
                 .acceptWith(() -> List.of(new NonconformanceOpened(c.origin(), traveller.nextNonconformance(),
                         Nonconformance.Cause.SUSPECT, step, traveller.pass(step), traveller.pieces(), c.reason(),
-                        Optional.of(new Signature(c.signer(), Meaning.SUSPECTED)))));
+                        Optional.of(Signature.under(traveller, procedure, c.signer(), Meaning.SUSPECTED)))));
     }
 
     Decision<TravellerEvent> decide(Decide c) {
@@ -105,7 +105,8 @@ final class QuarantineRules {
             case HOLD_CUT_SHORT -> Stream.of(nc.step());
             case JOINT_EXCURSION, JOINT_UNPROVEN, JOINT_REJECTED ->
                 ChamberRules.inSession(procedure, StepKind.WELD).map(Step::id).stream();
-            case HOLD_OVERRUN, GAP_EXCEEDED, READING_OUT_OF_LIMITS, INSPECTION_REJECTED, REPORTED, SUSPECT ->
+            case HOLD_OVERRUN, GAP_EXCEEDED, TIME_NOT_OBSERVED, READING_OUT_OF_LIMITS, INSPECTION_REJECTED, REPORTED,
+                    SUSPECT ->
                 Stream.of();
         };
         return Stream.concat(procedure.step(nc.step()).reworkTo().stream(), again).distinct()
@@ -135,7 +136,7 @@ final class QuarantineRules {
     private List<TravellerEvent> decided(Nonconformance nc, Decide c) {
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new TravellerEvent.Dispositioned(c.origin(), nc.number(), c.disposition(), c.reason(),
-                new Signature(c.signer(), Meaning.DISPOSITIONED)));
+                Signature.under(traveller, procedure, c.signer(), Meaning.DISPOSITIONED)));
         switch (c.disposition()) {
             case REWORK -> events.addAll(returned(c.returnTo().orElseThrow(), c));
             case SCRAP -> events.addAll(scrapped(nc, c));
@@ -161,7 +162,8 @@ final class QuarantineRules {
         traveller.openNonconformances().stream()
                 .filter(other -> other.number() != nc.number() && gone.containsAll(other.pieces()))
                 .forEach(other -> events.add(new TravellerEvent.Dispositioned(c.origin(), other.number(),
-                        Disposition.SCRAP, c.reason(), new Signature(c.signer(), Meaning.DISPOSITIONED))));
+                        Disposition.SCRAP, c.reason(),
+                        Signature.under(traveller, procedure, c.signer(), Meaning.DISPOSITIONED))));
         if (gone.size() == traveller.pieces().size() && traveller.window() instanceof Window.Open) {
             events.add(new WindowEnded(c.origin(), WindowEnd.TRAVELLER_ENDED));
         }

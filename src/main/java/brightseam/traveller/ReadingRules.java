@@ -84,7 +84,7 @@ final class ReadingRules {
         boolean inLimits = spec.limits().admits(c.value());
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new ReadingCorrected(c.origin(), c.step(), c.reading(), reading.current(), c.value(), inLimits,
-                c.reason(), new Signature(c.signer(), Meaning.CORRECTED)));
+                c.reason(), Signature.under(traveller, procedure, c.signer(), Meaning.CORRECTED)));
         StepRun run = traveller.run(c.step()).orElseThrow();
         boolean mayBeReadAgain = isBefore(procedure.step(c.step()), spec) && run.holdBegunAt().isEmpty();
         if (!inLimits && reading.currentInLimits() && !mayBeReadAgain) {

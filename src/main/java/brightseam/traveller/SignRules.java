@@ -91,13 +91,14 @@ final class SignRules {
                 .acceptWith(() -> List.of(new TravellerEvent.NonconformanceOpened(c.origin(),
                         traveller.nextNonconformance(), Nonconformance.Cause.INSPECTION_REJECTED, step.id(),
                         traveller.pass(step.id()), c.pieces().stream().sorted().distinct().toList(), c.reason(),
-                        Optional.of(new Signature(c.signer(), Meaning.REJECTED)))));
+                        Optional.of(Signature.under(traveller, procedure, c.signer(), Meaning.REJECTED)))));
     }
 
     private List<TravellerEvent> signed(Step step, SignStep c) {
         List<TravellerEvent> events = new ArrayList<>();
         events.add(new TravellerEvent.StepSigned(c.origin(), step.id(),
-                new Signature(c.signer(), Meaning.PERFORMED), c.loadWith().stream().sorted().toList()));
+                Signature.under(traveller, procedure, c.signer(), Meaning.PERFORMED),
+                c.loadWith().stream().sorted().toList()));
         events.addAll(following(step, c.origin()));
         return events;
     }
@@ -109,7 +110,7 @@ final class SignRules {
                     step.cautions().isEmpty(), Optional.empty(), List.of()));
         }
         events.add(new TravellerEvent.StepStamped(c.origin(), step.id(),
-                new Signature(c.signer(), Meaning.INSPECTED), c.remark().strip()));
+                Signature.under(traveller, procedure, c.signer(), Meaning.INSPECTED), c.remark().strip()));
         events.addAll(following(step, c.origin()));
         return events;
     }

@@ -5,6 +5,7 @@ import brightseam.kernel.Moment;
 import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param readings in the order they were taken; a repeated reading keeps the earlier one before it
  * @param signedAt when it was signed or stamped
  * @param signature by whom
+ * @param late what was stated where the step had been done before anybody could write it down
  */
 public record StepRun(
         StepId step,
@@ -35,11 +37,20 @@ public record StepRun(
         Optional<Moment> holdEndedAt,
         List<Reading> readings,
         Optional<Moment> signedAt,
-        Optional<Signature> signature) {
+        Optional<Signature> signature,
+        Optional<Late> late) {
+
+    /** A step that was entered late: done at {@code doneAt} on the wall clock, as {@code by} states. */
+    public record Late(Instant doneAt, String reason, BadgeId by) {
+
+        static Late of(TravellerEvent.StepEnteredLate event) {
+            return new Late(event.doneAt(), event.reason(), event.by());
+        }
+    }
 
     static StepRun started(StepId step, int pass, TravellerEvent.StepStarted event) {
         return new StepRun(step, pass, event.origin().at(), event.origin().by(), event.station(), event.loadWith(),
-                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty());
+                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** Whether it was signed or stamped. */
@@ -59,17 +70,17 @@ public record StepRun(
 
     StepRun holdBegun(Moment at) {
         return new StepRun(step, pass, startedAt, startedBy, station, loadWith, Optional.of(at), holdEndedAt, readings,
-                signedAt, signature);
+                signedAt, signature, late);
     }
 
     StepRun holdEnded(Moment at) {
         return new StepRun(step, pass, startedAt, startedBy, station, loadWith, holdBegunAt, Optional.of(at), readings,
-                signedAt, signature);
+                signedAt, signature, late);
     }
 
     StepRun withReadings(List<Reading> next) {
         return new StepRun(step, pass, startedAt, startedBy, station, loadWith, holdBegunAt, holdEndedAt,
-                List.copyOf(next), signedAt, signature);
+                List.copyOf(next), signedAt, signature, late);
     }
 
     StepRun reading(Reading reading) {
@@ -80,6 +91,11 @@ public record StepRun(
 
     StepRun signed(Moment at, Signature mark) {
         return new StepRun(step, pass, startedAt, startedBy, station, loadWith, holdBegunAt, holdEndedAt, readings,
-                Optional.of(at), Optional.of(mark));
+                Optional.of(at), Optional.of(mark), late);
+    }
+
+    StepRun enteredLate(Late stated) {
+        return new StepRun(step, pass, startedAt, startedBy, station, loadWith, holdBegunAt, holdEndedAt, readings,
+                signedAt, signature, Optional.of(stated));
     }
 }

@@ -85,7 +85,7 @@ final class TakeOutRules {
         return traveller.runs().values().stream().filter(StepRun::isHolding).findFirst();
     }
 
-    private static Signature signature(TakeOut c) {
-        return new Signature(c.signer(), Meaning.SEPARATED);
+    private Signature signature(TakeOut c) {
+        return Signature.under(traveller, procedure, c.signer(), Meaning.SEPARATED);
     }
 }

@@ -12,6 +12,7 @@ import brightseam.kernel.TravellerId;
 import brightseam.people.Signer;
 import brightseam.procedure.BinClass;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,6 +53,18 @@ public sealed interface TravellerCommand {
     record StartStep(Origin origin, StepId step, Optional<StationFact> station, boolean cautionsRead, boolean glovesOn,
             List<TravellerId> loadWith, List<Contact> touching, List<Refusal> objections)
             implements TravellerCommand {}
+
+    /**
+     * Say that a step was done earlier, when nobody could write it down: what {@code start} says of it, and the time
+     * as the signer states it.
+     */
+    record EnterLate(StartStep start, Instant doneAt, String reason, Signer signer) implements TravellerCommand {
+
+        @Override
+        public Origin origin() {
+            return start.origin();
+        }
+    }
 
     /** Begin the step's hold, where readings come first. */
     record BeginHold(Origin origin, StepId step) implements TravellerCommand {}

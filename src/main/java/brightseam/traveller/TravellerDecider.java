@@ -62,7 +62,6 @@ public final class TravellerDecider {
         ReadingRules readings = new ReadingRules(now, procedure);
         SignRules signing = new SignRules(now, procedure);
         BinRules bins = new BinRules(now, procedure);
-        GloveRules gloves = new GloveRules(now, procedure);
         QuarantineRules quarantine = new QuarantineRules(now, procedure);
         return switch (command) {
             case Release c -> throw new IllegalStateException("decided before");
@@ -70,6 +69,7 @@ public final class TravellerDecider {
             case CloseBin c -> bins.close(c);
             case OpenBin c -> bins.open(c);
             case StartStep c -> steps.start(c);
+            case EnterLate c -> new LateRules(now, procedure).enter(c);
             case BeginHold c -> steps.beginHold(c);
             case EndHold c -> steps.endHold(c);
             case CutHoldShort c -> steps.cutHoldShort(c);
@@ -79,12 +79,12 @@ public final class TravellerDecider {
             case StampStep c -> signing.stamp(c);
             case RejectStep c -> signing.reject(c);
             case ReportTouch c -> quarantine.touch(c);
-            case ReportGlovesSpent c -> gloves.spent(c);
-            case ChangeGloves c -> gloves.change(c);
+            case ReportGlovesSpent c -> new GloveRules(now, procedure).spent(c);
+            case ChangeGloves c -> new GloveRules(now, procedure).change(c);
             case ReportNonconformance c -> quarantine.report(c);
             case MarkSuspect c -> quarantine.markSuspect(c);
             case Decide c -> quarantine.decide(c);
-            case SetApart c -> new LotRules(now).setApart(c);
+            case SetApart c -> new LotRules(now, procedure).setApart(c);
             case TakeOut c -> new TakeOutRules(now, procedure).takeOut(c);
             case OfChamber c -> decideInChamber(now, procedure, c);
             case Watch c -> Decision.accepted(List.of());

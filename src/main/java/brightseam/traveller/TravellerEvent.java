@@ -14,6 +14,7 @@ import brightseam.procedure.BinClass;
 import brightseam.procedure.ProcedureRef;
 import brightseam.procedure.WindowLimits;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,6 +57,10 @@ public sealed interface TravellerEvent {
     /** A step was begun: cautions read, gloves on, at the station. */
     record StepStarted(Origin origin, StepId step, Optional<StationId> station, boolean cautionsRead,
             Optional<String> gloves, List<TravellerId> loadWith) implements TravellerEvent {}
+
+    /** The step that was just started had been done before, at a time that nobody but the signer knows. */
+    record StepEnteredLate(Origin origin, StepId step, Instant doneAt, String reason, Signature signature)
+            implements TravellerEvent {}
 
     /** What touched the pieces at a step, as scanned or as the shop's registers have it. */
     record ContactMade(Origin origin, StepId step, List<Contact> contacts) implements TravellerEvent {}
@@ -136,6 +141,43 @@ public sealed interface TravellerEvent {
 
         /** A rule's stable name with its evidence. */
         public record BrokenRule(String code, Map<String, String> evidence) {}
+    }
+
+    /** The mark that it carries, where a person signed it. */
+    default Optional<Signature> mark() {
+        return switch (this) {
+            case SetApart e -> Optional.of(e.signature());
+            case PiecesSetApart e -> Optional.of(e.signature());
+            case ReadingCorrected e -> Optional.of(e.signature());
+            case StepEnteredLate e -> Optional.of(e.signature());
+            case StepSigned e -> Optional.of(e.signature());
+            case StepStamped e -> Optional.of(e.signature());
+            case NonconformanceOpened e -> e.signature();
+            case Dispositioned e -> Optional.of(e.signature());
+            case JointJudged e -> Optional.of(e.signature());
+            case Released e -> Optional.empty();
+            case PutInBin e -> Optional.empty();
+            case BinClosed e -> Optional.empty();
+            case BinOpened e -> Optional.empty();
+            case StepStarted e -> Optional.empty();
+            case ContactMade e -> Optional.empty();
+            case HoldBegun e -> Optional.empty();
+            case HoldEnded e -> Optional.empty();
+            case ReadingTaken e -> Optional.empty();
+            case WindowOpened e -> Optional.empty();
+            case WindowEnded e -> Optional.empty();
+            case TouchReported e -> Optional.empty();
+            case GlovesSpent e -> Optional.empty();
+            case ReturnedToStep e -> Optional.empty();
+            case PiecesScrapped e -> Optional.empty();
+            case PassedIn e -> Optional.empty();
+            case EnteredChamber e -> Optional.empty();
+            case LockPassed e -> Optional.empty();
+            case ArcBegun e -> Optional.empty();
+            case JointWelded e -> Optional.empty();
+            case Closed e -> Optional.empty();
+            case AttemptRefused e -> Optional.empty();
+        };
     }
 
     /** When it happened. */

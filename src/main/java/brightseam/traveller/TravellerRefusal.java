@@ -16,6 +16,7 @@ import brightseam.procedure.BinClass;
 import brightseam.procedure.SignedBy;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 
 /** Every rule that a traveller's command can break. */
@@ -300,5 +301,45 @@ public sealed interface TravellerRefusal extends Refusal {
     /** A reason is asked for. */
     record ReasonMissing() implements TravellerRefusal {
         @Override public String code() { return "reason-missing"; }
+    }
+
+    /** A hold that nobody observed is not entered afterwards. */
+    record LateHold(StepId step) implements TravellerRefusal {
+        @Override
+        public String code() {
+            return "late-hold";
+        }
+    }
+
+    /** An inspector stamps what they see now. */
+    record LateInspection(StepId step) implements TravellerRefusal {
+        @Override
+        public String code() {
+            return "late-inspection";
+        }
+    }
+
+    /** The clean window begins with this step, and would seem to begin later than it did. */
+    record LateWindow(StepId step) implements TravellerRefusal {
+        @Override
+        public String code() {
+            return "late-window";
+        }
+    }
+
+    /** The time that is stated has not come yet. */
+    record LateInFuture(StepId step, Instant doneAt, Moment now) implements TravellerRefusal {
+        @Override
+        public String code() {
+            return "late-in-future";
+        }
+    }
+
+    /** The time that is stated lies before {@code earliest}, when the step before was done or the lot released. */
+    record LateBeforePrevious(StepId step, Instant doneAt, Instant earliest) implements TravellerRefusal {
+        @Override
+        public String code() {
+            return "late-before-previous";
+        }
     }
 }

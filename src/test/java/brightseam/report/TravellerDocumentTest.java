@@ -49,6 +49,16 @@ class TravellerDocumentTest {
     }
 
     @Test
+    void a_late_entry_is_told_with_both_times_who_stated_it_and_why() {
+        Pass pass = Told.of(Stories.enteredLate()).steps().getFirst().passes().getFirst();
+        Pass.Late late = pass.late().orElseThrow();
+        assertThat(late.doneAt()).isEqualTo(pass.startedAt().wall().minus(Duration.ofHours(1)));
+        assertThat(late.mark().meaning()).isEqualTo(Meaning.STATED_LATE);
+        assertThat(Phrases.late(late, java.time.ZoneOffset.UTC)).startsWith(
+                "LATE ENTRY: done 4 Mar 2031 12:00:00 as Nils Oker states, entered 4 Mar 2031 13:00:00. Reason: no");
+    }
+
+    @Test
     void a_step_that_is_signed_late_is_not_told_the_bins_of_the_steps_after_it() {
         assertThat(Told.of(Stories.closed()).steps().stream().filter(page -> page.step().title().equals("pickle"))
                 .flatMap(page -> page.passes().getFirst().bins().stream()).map(Pass.Stay::binClass))

@@ -137,6 +137,7 @@ class ApprovedMatrixTest {
         commands.put("close bin", shop -> shop.ask.close());
         commands.put("open bin", shop -> shop.ask.open());
         commands.put("start step", shop -> shop.ask.start(step(shop)));
+        commands.put("enter late", shop -> shop.ask.enterLate(step(shop), java.time.Duration.ZERO, Commands.LEAD));
         commands.put("start acid rinse", shop -> shop.ask.start("acid-rinse"));
         commands.put("begin hold", shop -> shop.ask.beginHold(step(shop)));
         commands.put("end hold", shop -> shop.ask.endHold(step(shop)));

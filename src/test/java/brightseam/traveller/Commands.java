@@ -16,10 +16,12 @@ import brightseam.procedure.BinClass;
 import brightseam.procedure.Procedure;
 import brightseam.traveller.TravellerCommand.*;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.function.Supplier;
 
 /** Makes commands as the people of an invented shop would give them, at the moment that the shop has reached. */
@@ -79,6 +81,24 @@ final class Commands {
     StartStep start(String step, Optional<StationFact> station, boolean cautionsRead, boolean glovesOn) {
         return new StartStep(by(FABRICATOR), new StepId(step), station, cautionsRead, glovesOn, List.of(),
                 scanned(step), List.of());
+    }
+
+    /** {@code step}, done {@code ago} by the clock on the wall. */
+    EnterLate enterLate(String step, Duration ago, Signer who) {
+        return enterLate(step, ago, "no network", who);
+    }
+
+    /** At a time that is likely right, to come, or long past. */
+    EnterLate enterLate(String step, Random random, Signer who) {
+        return enterLate(step, switch (random.nextInt(8)) {
+            case 0 -> Duration.ofMinutes(-5);
+            case 1 -> Duration.ofDays(400);
+            default -> Duration.ofSeconds(random.nextInt(3));
+        }, who);
+    }
+
+    EnterLate enterLate(String step, Duration ago, String reason, Signer who) {
+        return new EnterLate(start(step), now.get().wall().minus(ago), reason, who);
     }
 
     StartStep startTouchedBy(Contact contact, String step) {

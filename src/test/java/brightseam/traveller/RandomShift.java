@@ -222,7 +222,8 @@ final class RandomShift {
             case 2 -> ask.close();
             case 3 -> ask.open();
             case 4 -> random.nextBoolean() ? ask.startTouchedBy(GLOVES, step) : ask.startTouching(List.of(), step);
-            case 5 -> ask.start(step, station(step), random.nextBoolean(), random.nextBoolean());
+            case 5 -> random.nextInt(3) == 0 ? ask.enterLate(step, random, who)
+                    : ask.start(step, station(step), random.nextBoolean(), random.nextBoolean());
             case 6 -> ask.beginHold(random.nextInt(4) == 0 ? step : current());
             case 7 -> ask.endHold(step);
             case 8 -> read(step);
@@ -252,11 +253,12 @@ final class RandomShift {
 
     /** What people in a hurry do instead of what the guide says. */
     private Optional<TravellerCommand> careless(NextAction next) {
-        return next instanceof NextAction.Read read ? Optional.of(ask.beginHold(read.step().id().value()))
-                : next instanceof NextAction.Begin begin
-                        ? Optional.of(ask.start(begin.step().id().value(), station(begin.step().id().value()),
-                                random.nextBoolean(), random.nextBoolean()))
-                        : Optional.empty();
+        if (next instanceof NextAction.Begin(Step step, var gap)) {
+            String id = step.id().value();
+            return Optional.of(random.nextBoolean() ? ask.enterLate(id, random, Commands.LEAD)
+                    : ask.start(id, station(id), random.nextBoolean(), random.nextBoolean()));
+        }
+        return next instanceof NextAction.Read r ? Optional.of(ask.beginHold(r.step().id().value())) : Optional.empty();
     }
 
     private BinClass anyClass() {

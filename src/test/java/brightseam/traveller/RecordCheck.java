@@ -70,7 +70,8 @@ final class RecordCheck {
     private RecordCheck readAll(List<TravellerEvent> record) {
         for (TravellerEvent event : record) {
             clean.wear(event.at());
-            hands.finding(event).ifPresent(found -> rule(false, found, event));
+            hands.finding(event).or(() -> LateCheck.finding(procedure, event))
+                    .ifPresent(found -> rule(false, found, event));
             chamber.finding(event, !open.isEmpty(), pieces).ifPresent(found -> rule(false, found, event));
             read(event);
         }
@@ -90,6 +91,7 @@ final class RecordCheck {
             case BinClosed e -> clean.close(true);
             case BinOpened e -> clean.close(false);
             case StepStarted e -> start(e);
+            case StepEnteredLate e -> rule(begun.contains(e.step()), "late before its start", e);
             case HoldBegun e -> holdBegins(e);
             case HoldEnded e -> holdEnds(e);
             case ReadingTaken e -> rule(limits.isJudgedRightly(e), "limits judged wrongly", e);
@@ -244,14 +246,13 @@ final class RecordCheck {
         rule(!e.pieces().isEmpty() && pieces.containsAll(e.pieces()), "about pieces that are not here", e);
         open.put(e.number(), new TreeSet<>(e.pieces()));
         switch (e.cause()) {
-            case HOLD_OVERRUN -> {
-                rule(!overruns.containsValue(e.step()), "one overrun opened twice", e);
-                overruns.put(e.number(), e.step());
-            }
+            case HOLD_OVERRUN -> rule(!overruns.containsValue(e.step())
+                    & overruns.put(e.number(), e.step()) == null, "one overrun opened twice", e);
             case HOLD_CUT_SHORT -> cutShort.add(e.step());
             case GAP_EXCEEDED -> rule(gapsMissed.add(e.step()), "one gap opened twice", e);
             case READING_OUT_OF_LIMITS -> limits.tell(e.step());
-            case INSPECTION_REJECTED, REPORTED, SUSPECT, JOINT_EXCURSION, JOINT_UNPROVEN, JOINT_REJECTED -> { }
+            case TIME_NOT_OBSERVED, INSPECTION_REJECTED, REPORTED, SUSPECT, JOINT_EXCURSION, JOINT_UNPROVEN,
+                    JOINT_REJECTED -> { }
         }
     }
 
@@ -292,9 +293,7 @@ final class RecordCheck {
     }
 
     private boolean rule(boolean holds, String otherwise, TravellerEvent event) {
-        if (!holds) {
-            findings.add(otherwise + ": " + event);
-        }
+        findings.addAll(holds ? List.of() : List.of(otherwise + ": " + event));
         return true;
     }
 }

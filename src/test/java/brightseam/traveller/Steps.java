@@ -77,6 +77,12 @@ record Steps(Procedure procedure) {
                 s.readings().getFirst().beforeHold())), s.mix());
     }
 
+    static UnaryOperator<Step> instructed(String instruction) {
+        return s -> new Step(s.id(), s.number(), s.title(), s.kind(), s.station(), instruction, s.cautions(), s.bins(),
+                s.gloves(), s.needs(), s.uses(), s.hold(), s.gap(), s.readings(), s.signedBy(), s.reworkTo(),
+                s.sources(), s.mix(), s.inSession());
+    }
+
     private static Step made(Step s, List<String> cautions, Set<BinClass> bins, Optional<String> gloves,
             Optional<Hold> hold, Optional<Gap> gap, List<ReadingSpec> readings, Mix mix) {
         return new Step(s.id(), s.number(), s.title(), s.kind(), s.station(), s.instruction(), cautions, bins, gloves,

@@ -25,6 +25,12 @@ public final class Stories {
         return Commands.INSPECTOR;
     }
 
+    /** The first step is entered an hour after it was done. */
+    public static List<TravellerEvent> enteredLate() {
+        return Shop.withLotAt("cut").passes(java.time.Duration.ofHours(5))
+                .does(ask -> ask.enterLate("cut", java.time.Duration.ofHours(1), Commands.FABRICATOR)).record();
+    }
+
     /** The good way from the release to the last stamp. */
     public static List<TravellerEvent> closed() {
         return Shop.withLot().goesOnToTheEnd().record();

@@ -50,7 +50,7 @@ public final class EventCodec<E> {
 
     /** Knows the events of {@code types}, from type name to record class; a class is written under one name only. */
     public EventCodec(Map<String, Class<? extends E>> types) {
-        this(types, Optional.empty());
+        this(types, Map.of(), Optional.empty());
     }
 
     /**
@@ -58,12 +58,28 @@ public final class EventCodec<E> {
      * their type name beside them, as {@code {"event": {...}, "type": "..."}}, to any depth.
      */
     public EventCodec(Class<E> base, Map<String, Class<? extends E>> types) {
-        this(types, Optional.of(base));
+        this(types, Map.of(), Optional.of(base));
     }
 
-    private EventCodec(Map<String, Class<? extends E>> types, Optional<Class<E>> base) {
-        this.classes = Map.copyOf(types);
-        classes.forEach((name, type) -> {
+    /**
+     * The same, with names that events had in {@code earlier} forms, which the same classes read: a part that the
+     * first form lacked is optional. Nothing is written under an earlier name any more.
+     */
+    public EventCodec(Class<E> base, Map<String, Class<? extends E>> types,
+            Map<String, Class<? extends E>> earlier) {
+        this(types, earlier, Optional.of(base));
+    }
+
+    private EventCodec(Map<String, Class<? extends E>> types, Map<String, Class<? extends E>> earlier,
+            Optional<Class<E>> base) {
+        Map<String, Class<? extends E>> known = new HashMap<>(earlier);
+        types.forEach((name, type) -> {
+            if (known.put(name, type) != null) {
+                throw new IllegalArgumentException(name + " is an earlier form's name too");
+            }
+        });
+        this.classes = Map.copyOf(known);
+        types.forEach((name, type) -> {
             if (names.put(type, name) != null) {
                 throw new IllegalArgumentException(type + " has two names");
             }

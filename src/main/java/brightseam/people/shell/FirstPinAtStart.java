@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -61,7 +60,7 @@ class FirstPinAtStart implements ApplicationRunner {
         String pin = String.valueOf(new SecureRandom().nextInt(PIN_MIN, PIN_END));
         Path file = keys.resolve("first-pin-" + owner);
         Files.deleteIfExists(file);
-        Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+        Files.createFile(file, Pepper.only("rw-------", keys));
         Files.writeString(file, pin + "\n", StandardCharsets.US_ASCII);
         Origin origin = new Origin(clock.now(), Origin.SHOP, "server", clock.isDemo());
         journal.note(new FirstPinSet(origin, owner));

@@ -78,11 +78,10 @@ final class Pepper {
 
     /** Under a name of its own first, so that nobody ever reads half of it; of two servers one makes it. */
     private static void make(Path folder, Path file) throws IOException {
-        boolean posix = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
-        Files.createDirectories(folder, only("rwx------", posix));
+        Files.createDirectories(folder, only("rwx------", folder));
         byte[] fresh = new byte[BYTES];
         new SecureRandom().nextBytes(fresh);
-        Path half = Files.createTempFile(folder, FILE, ".new", only("rw-------", posix));
+        Path half = Files.createTempFile(folder, FILE, ".new", only("rw-------", folder));
         try {
             Files.writeString(half, HexFormat.of().formatHex(fresh) + "\n", StandardCharsets.US_ASCII);
             Files.createLink(file, half);
@@ -93,8 +92,9 @@ final class Pepper {
         }
     }
 
-    private static FileAttribute<?>[] only(String permissions, boolean posix) {
-        return posix ? new FileAttribute<?>[] {
+    /** {@code permissions} for a new file or folder, where {@code place} knows such. */
+    static FileAttribute<?>[] only(String permissions, Path place) {
+        return place.getFileSystem().supportedFileAttributeViews().contains("posix") ? new FileAttribute<?>[] {
             PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))}
                 : new FileAttribute<?>[0];
     }

@@ -2,9 +2,12 @@ package brightseam.report.shell;
 
 import brightseam.kernel.Origin;
 import brightseam.ledger.Entry;
+import brightseam.report.Phrases;
+import brightseam.traveller.Signature;
 import brightseam.traveller.shell.RecordedEvent;
 import brightseam.words.CsvCell;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -16,7 +19,8 @@ import java.util.stream.Stream;
 final class EntryCsv {
 
     private static final String HEAD =
-            "stream,version,wall_time,elapsed_ms,badge,tablet,demo,type,content,previous_hash,hash";
+            "stream,version,wall_time,elapsed_ms,badge,tablet,demo,type,content,previous_hash,hash,"
+                    + "signed_by,stamp,meaning,covers,signed_content";
 
     private EntryCsv() {}
 
@@ -28,9 +32,15 @@ final class EntryCsv {
     private static String line(RecordedEvent recorded) {
         Entry entry = recorded.entry();
         Origin origin = recorded.event().origin();
+        Optional<Signature> mark = recorded.event().mark();
         return Stream.of(entry.stream().value(), String.valueOf(entry.version()), origin.at().wall().toString(),
                         String.valueOf(origin.at().elapsedMillis()), origin.by().value(), origin.tablet(),
-                        String.valueOf(origin.demo()), entry.type(), entry.json(), entry.previous(), entry.hash())
+                        String.valueOf(origin.demo()), entry.type(), entry.json(), entry.previous(), entry.hash(),
+                        mark.map(made -> made.signer().name()).orElse(""),
+                        mark.flatMap(made -> made.signer().stamp()).orElse(""),
+                        mark.map(made -> Phrases.meaning(made.meaning())).orElse(""),
+                        mark.map(made -> Covered.words(recorded.event())).orElse(""),
+                        mark.flatMap(Signature::content).orElse(""))
                 .map(CsvCell::exactly).collect(Collectors.joining(","));
     }
 }

@@ -15,6 +15,7 @@ record MarkWords(Mark mark, ZoneId zone) {
         String authority = mark.actedAs().isEmpty() ? "" : " as " + Phrases.roles(mark.actedAs());
         return "(" + mark.badge() + ") " + Phrases.meaning(mark.meaning()) + authority + ", "
                 + Phrases.when(mark.at(), zone) + ". Covers " + mark.covers() + ". Recognised: "
-                + Phrases.factors(mark.factors()) + ", tablet " + mark.tablet() + ".";
+                + Phrases.factors(mark.factors()) + ", tablet " + mark.tablet() + "."
+                + mark.contentMark().map(words -> " Signed content " + words + " …").orElse("");
     }
 }

@@ -58,6 +58,10 @@ final class StepPaper {
                     .orElse(""));
         }
         sheet.add(shown, "p", "begun", begun(pass));
+        pass.late().ifPresent(late -> {
+            sheet.add(shown, "p", "late", Phrases.late(late, zone));
+            mark(shown, late.mark(), "");
+        });
         pass.gap().ifPresent(gap -> gap(shown, gap));
         pass.hold().ifPresent(hold -> hold(shown, hold));
         if (!pass.readings().isEmpty()) {

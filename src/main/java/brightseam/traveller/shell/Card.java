@@ -8,6 +8,7 @@ import brightseam.traveller.Guide;
 import brightseam.traveller.Missing;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Readiness;
+import brightseam.traveller.SignedContent;
 import brightseam.traveller.Traveller;
 import java.util.List;
 import java.util.Optional;
@@ -44,5 +45,10 @@ public record Card(Traveller traveller, Procedure procedure, long version) {
     /** The first step that is not signed. */
     public Optional<Step> currentStep() {
         return traveller.currentStep().map(procedure::step);
+    }
+
+    /** The SHA-256 of what is signed where it is signed as it stands. */
+    public String content() {
+        return SignedContent.sha256(traveller, procedure);
     }
 }

@@ -3,11 +3,14 @@ package brightseam.traveller.shell;
 import brightseam.bins.BinCommand;
 import brightseam.bins.shell.Bins;
 import brightseam.kernel.Decision;
+import brightseam.kernel.Origin;
+import brightseam.kernel.Refusal;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Outcome;
 import brightseam.ledger.Prepared;
 import brightseam.people.Signer;
+import brightseam.people.shell.SignedWork;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
@@ -64,7 +67,7 @@ public class InspectorActions {
     public Outcome<List<Traveller>> decide(Actor actor, TravellerId id, int number, Disposition disposition,
             Optional<StepId> returnTo, String reason, Signer signer) {
         return transactions.run(actor, "decide", List.of(id), (origin, card) -> new TravellerCommand.Decide(
-                origin, number, disposition, returnTo, reason, signer));
+                origin, number, disposition, returnTo, reason, signer), origin -> mayDecide(signer, origin));
     }
 
     /** Decides the same of one nonconformance of each of {@code numbers}, with one signature: all of them or none. */
@@ -72,7 +75,13 @@ public class InspectorActions {
             Disposition disposition, Optional<StepId> returnTo, String reason, Signer signer) {
         return transactions.run(actor, "decide together", numbers.keySet(), (origin, card) ->
                 new TravellerCommand.Decide(
-                        origin, numbers.get(card.id()), disposition, returnTo, reason, signer));
+                        origin, numbers.get(card.id()), disposition, returnTo, reason, signer),
+                origin -> mayDecide(signer, origin));
+    }
+
+    private Prepared<?> mayDecide(Signer signer, Origin origin) {
+        List<Refusal> against = entitlement.objections(signer.badge(), SignedWork.DISPOSITION, origin);
+        return against.isEmpty() ? Transactions.nothing() : new Prepared.Refused<>(against);
     }
 
     /** Sets {@code pieces} apart as a traveller of their own, in the same bin; answers the new one. */
@@ -87,7 +96,7 @@ public class InspectorActions {
                     origin, partings.freeLabel(id), pieces, reason, signer);
             Decision<TravellerEvent> decision = TravellerDecider.decide(
                     parent.map(Card::traveller), parent.get().procedure(), command);
-            return switch (decision) {
+            return switch (Transactions.asSeen(id, Optional.ofNullable(actor.seen().get(id)), decision)) {
                 case Decision.Refused<TravellerEvent> refused -> new Prepared.Refused<>(refused.refusals());
                 case Decision.Accepted<TravellerEvent> accepted -> parted(parent.get(), accepted.events(), command);
             };

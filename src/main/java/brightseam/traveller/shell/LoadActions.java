@@ -57,14 +57,15 @@ public class LoadActions {
                 return new Prepared.Refused<>(List.of(card.isEmpty() ? new ShopRefusal.TravellerUnknown(id)
                         : new ShopRefusal.BinNotRegistered(bin)));
             }
-            return prepare(card.get(), new TravellerCommand.TakeOut(
+            return prepare(actor, card.get(), new TravellerCommand.TakeOut(
                     origin, partings.freeLabel(id), pieces, reason, into.get(), signer));
         }, actor));
     }
 
-    private Prepared<Traveller> prepare(Card card, TravellerCommand.TakeOut command) {
-        Decision<TravellerEvent> decision = TravellerDecider.decide(
-                Optional.of(card.traveller()), card.procedure(), command);
+    private Prepared<Traveller> prepare(Actor actor, Card card, TravellerCommand.TakeOut command) {
+        Decision<TravellerEvent> decision = Transactions.asSeen(card.id(),
+                Optional.ofNullable(actor.seen().get(card.id())),
+                TravellerDecider.decide(Optional.of(card.traveller()), card.procedure(), command));
         return switch (decision) {
             case Decision.Refused<TravellerEvent> refused -> new Prepared.Refused<>(refused.refusals());
             case Decision.Accepted<TravellerEvent> accepted -> {

@@ -3,6 +3,7 @@ package brightseam.traveller.shell;
 import brightseam.kernel.BinId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
+import brightseam.kernel.Refusal;
 import brightseam.kernel.StationId;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Outcome;
@@ -14,6 +15,7 @@ import brightseam.line.BathVerdict;
 import brightseam.line.LoadTaken;
 import brightseam.line.shell.Baths;
 import brightseam.people.Signer;
+import brightseam.people.shell.SignedWork;
 import brightseam.traveller.Phase;
 import brightseam.traveller.StepRun;
 import brightseam.traveller.TravellerCommand;
@@ -24,6 +26,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 
@@ -40,8 +43,11 @@ public class ProcessControl {
     private final Travellers travellers;
     private final Baths baths;
     private final Immersion immersion;
+    private final Entitlement entitlement;
 
-    ProcessControl(Transactions transactions, Travellers travellers, Baths baths, Immersion immersion) {
+    ProcessControl(Transactions transactions, Travellers travellers, Baths baths, Immersion immersion,
+            Entitlement entitlement) {
+        this.entitlement = entitlement;
         this.transactions = transactions;
         this.travellers = travellers;
         this.baths = baths;
@@ -64,13 +70,14 @@ public class ProcessControl {
     public Outcome<BathVerdict> enterAnalysis(Actor actor, StationId station, Entered entered, Signer signer) {
         return judge(actor, signer, origin -> new BathCommand.EnterAnalysis(station, entered.sample(),
                 entered.method(), origin.at().plus(entered.age().negated()), entered.values(), entered.workings(),
-                origin, signer), "out of limits in sample " + entered.sample());
+                origin, signer), "out of limits in sample " + entered.sample(),
+                origin -> entitlement.objections(signer.badge(), SignedWork.BATH_ANALYSIS, origin));
     }
 
-    /** Says that the bath of {@code station} was bad. */
+    /** Says that the bath of {@code station} was bad; no qualification keeps anybody from saying so. */
     public Outcome<BathVerdict> findBad(Actor actor, StationId station, String reason, Signer signer) {
         return judge(actor, signer, origin -> new BathCommand.FindBad(station, reason, origin, signer),
-                "found bad: " + reason);
+                "found bad: " + reason, origin -> List.of());
     }
 
     /** Travellers that would be suspect if the bath of {@code station} were found bad now. */
@@ -91,8 +98,13 @@ public class ProcessControl {
         BathCommand at(Origin origin);
     }
 
-    private Outcome<BathVerdict> judge(Actor actor, Signer signer, Asking asking, String finding) {
+    private Outcome<BathVerdict> judge(Actor actor, Signer signer, Asking asking, String finding,
+            Function<Origin, List<Refusal>> objections) {
         return transactions.commit(origin -> {
+            List<Refusal> against = objections.apply(origin);
+            if (!against.isEmpty()) {
+                return new Prepared.Refused<>(against);
+            }
             Prepared<BathVerdict> judged = baths.prepare(asking.at(origin));
             if (!(judged instanceof Prepared.Ready<BathVerdict> ready)) {
                 return judged;

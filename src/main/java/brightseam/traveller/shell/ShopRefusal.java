@@ -50,4 +50,9 @@ public sealed interface ShopRefusal extends Refusal {
     record NoFitTankAfter(String stationClass, List<StationId> stations) implements ShopRefusal {
         @Override public String code() { return "no-fit-tank-after"; }
     }
+
+    /** What was signed is not what the signer had read: something was stored meanwhile. */
+    record ContentChanged(TravellerId traveller) implements ShopRefusal {
+        @Override public String code() { return "content-changed"; }
+    }
 }

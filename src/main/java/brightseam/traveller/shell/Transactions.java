@@ -11,6 +11,7 @@ import brightseam.ledger.Prepared;
 import brightseam.ledger.shell.Attempts;
 import brightseam.ledger.shell.Ledger;
 import brightseam.procedure.Procedure;
+import brightseam.traveller.SignedContent;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerDecider;
@@ -71,7 +72,7 @@ class Transactions {
         return noted(actor, attempt, ids, attempts.commit(() -> onOneConnection(() -> {
             Origin origin = origin(actor);
             Prepared<List<Traveller>> own = Prepared.all(ids.stream()
-                    .map(id -> prepareInTurn(id, card -> commands.apply(origin, card))).toList());
+                    .map(id -> prepareInTurn(id, seen(actor, id), card -> commands.apply(origin, card))).toList());
             Prepared<List<Traveller>> joined = own.with(beside.apply(origin), (results, other) -> results);
             return joined instanceof Prepared.Ready<List<Traveller>> ready
                     ? joined.with(leaving.bins(origin, ready.result()), (results, emptied) -> results) : joined;
@@ -101,13 +102,27 @@ class Transactions {
 
     /** What a command on one traveller would store. */
     Prepared<Traveller> prepare(TravellerId id, Function<Asked, TravellerCommand> command) {
-        return prepareInTurn(id, asked -> List.of(command.apply(asked)));
+        return prepareInTurn(id, Optional.empty(), asked -> List.of(command.apply(asked)));
     }
 
-    private Prepared<Traveller> prepareInTurn(TravellerId id, Function<Asked, List<TravellerCommand>> commands) {
+    private static Optional<String> seen(Actor actor, TravellerId id) {
+        return Optional.ofNullable(actor.seen().get(id));
+    }
+
+    private Prepared<Traveller> prepareInTurn(
+            TravellerId id, Optional<String> seen, Function<Asked, List<TravellerCommand>> commands) {
         return travellers.streams().prepare(id, state -> state
-                .map(traveller -> decide(new Asked(traveller, travellers.procedure(traveller)), commands))
+                .map(traveller -> asSeen(id, seen,
+                        decide(new Asked(traveller, travellers.procedure(traveller)), commands)))
                 .orElseGet(() -> Decision.refused(List.of(new ShopRefusal.TravellerUnknown(id)))));
+    }
+
+    /** Refuses a signature under something else than what the signer had read. */
+    static Decision<TravellerEvent> asSeen(
+            TravellerId id, Optional<String> seen, Decision<TravellerEvent> decision) {
+        boolean other = decision instanceof Decision.Accepted<TravellerEvent>(List<TravellerEvent> events)
+                && SignedContent.isOtherThan(seen, events);
+        return other ? Decision.refused(List.of(new ShopRefusal.ContentChanged(id))) : decision;
     }
 
     static Prepared<Void> nothing() {

@@ -3,6 +3,7 @@ package brightseam.traveller.shell;
 import brightseam.bins.BinCommand;
 import brightseam.bins.LotSize;
 import brightseam.bins.shell.Bins;
+import brightseam.kernel.BadgeId;
 import brightseam.kernel.BinId;
 import brightseam.kernel.Origin;
 import brightseam.kernel.Refusal;
@@ -20,6 +21,7 @@ import brightseam.traveller.TravellerCommand;
 import brightseam.traveller.TravellerCommand.BinFact;
 import brightseam.traveller.Window;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -99,15 +101,41 @@ public class TravellerActions {
             return refused(actor, "start step", ids, new ShopRefusal.StationUnknown(station.get()));
         }
         return transactions.runInTurn(actor, "start step", ids, (origin, card) -> {
-            TravellerCommand start = new TravellerCommand.StartStep(
-                    origin, step, station.flatMap(entitlement::station), cautionsRead, glovesOn, others(ids, card),
-                    both(immersion.touching(station, step(card, step)), touching.contacts(scanned)),
-                    both(entitlement.objections(actor.badge(), step(card, step), origin),
-                            touching.objections(scanned, card, step, origin)));
+            TravellerCommand start = start(
+                    ids, card, step, station, cautionsRead, glovesOn, scanned, actor.badge(), origin);
             return Stream.concat(Stream.of(start), immersion.report(
                     origin, card.traveller(), card.procedure(), step, station).stream()).toList();
         }, origin -> basketfuls.mayGo(ids, step).with(
                 immersion.takeIn(origin, ids, step, station), (free, taken) -> taken));
+    }
+
+    /**
+     * Enters {@code step}, which was done at {@code doneAt} when nobody could write it down; readings and signature
+     * follow as for every step.
+     *
+     * @param scanned what touched the pieces there, by its labels
+     * @param cautionsRead whether cautions were read, as the signer states; gloves likewise
+     */
+    public Outcome<List<Traveller>> enterLate(Actor actor, Collection<TravellerId> ids, StepId step, StationId station,
+            boolean cautionsRead, boolean glovesOn, List<SupplyId> scanned, Instant doneAt, String reason,
+            Signer signer) {
+        if (entitlement.station(station).isEmpty()) {
+            return refused(actor, "enter late", ids, new ShopRefusal.StationUnknown(station));
+        }
+        return transactions.run(actor, "enter late", ids, (origin, card) -> new TravellerCommand.EnterLate(
+                start(ids, card, step, Optional.of(station), cautionsRead, glovesOn, scanned, signer.badge(), origin),
+                doneAt, reason, signer), origin -> basketfuls.mayGo(ids, step).with(
+                immersion.takeIn(origin, ids, step, Optional.of(station)), (free, taken) -> taken));
+    }
+
+    private TravellerCommand.StartStep start(Collection<TravellerId> ids, Transactions.Asked card, StepId step,
+            Optional<StationId> station, boolean cautionsRead, boolean glovesOn, List<SupplyId> scanned,
+            BadgeId who, Origin origin) {
+        return new TravellerCommand.StartStep(
+                origin, step, station.flatMap(entitlement::station), cautionsRead, glovesOn, others(ids, card),
+                both(immersion.touching(station, step(card, step)), touching.contacts(scanned)),
+                both(entitlement.objections(who, step(card, step), origin),
+                        touching.objections(scanned, card, step, origin)));
     }
 
     /** Begins the hold of {@code step}, where readings came first. */

@@ -7,6 +7,7 @@ import brightseam.people.PersonCommand;
 import brightseam.people.Qualification;
 import brightseam.people.Role;
 import brightseam.people.shell.People;
+import brightseam.people.shell.SignedWork;
 import brightseam.procedure.StepKind;
 import brightseam.procedure.Vocabulary;
 import brightseam.ui.desk.Desk;
@@ -129,9 +130,9 @@ class PersonView extends DeskPage implements BeforeEnterObserver {
     private Div granting(Person person) {
         Select<String> word = new Select<>();
         word.setLabel("For");
-        word.setItems(Stream.concat(vocabulary.stations().keySet().stream().sorted(),
-                Arrays.stream(StepKind.values()).map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-')))
-                .distinct().toList());
+        word.setItems(Stream.of(vocabulary.stations().keySet().stream().sorted(),
+                Arrays.stream(StepKind.values()).map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+                SignedWork.words().stream()).flatMap(words -> words).distinct().toList());
         word.setItemLabelGenerator(Wording::words);
         DatePicker until = new DatePicker("Holds through");
         until.setLocale(Locale.UK);

@@ -2,14 +2,18 @@ package brightseam.ui.bench;
 
 import brightseam.kernel.BinId;
 import brightseam.kernel.Moment;
+import brightseam.kernel.StationId;
 import brightseam.kernel.StepId;
 import brightseam.kernel.TravellerId;
+import brightseam.line.Station;
 import brightseam.people.shell.Tablet;
 import brightseam.procedure.BinClass;
 import brightseam.procedure.ReadingSpec;
+import brightseam.procedure.SignedBy;
 import brightseam.procedure.Step;
 import brightseam.procedure.Use;
 import brightseam.supply.Supply;
+import brightseam.traveller.Guide;
 import brightseam.traveller.NextAction;
 import brightseam.traveller.Placement;
 import brightseam.traveller.StepRun;
@@ -108,6 +112,27 @@ final class BenchModel {
     Optional<Step> startable() {
         return next().flatMap(next -> next instanceof NextAction.Begin begin ? Optional.of(begin.step())
                 : load.flatMap(BenchModel::hurried));
+    }
+
+    /** The moment on the shop's clock. */
+    Moment now() {
+        return services.clock().now();
+    }
+
+    /** Whether the step that begins next is one that may be entered after it was done, and everything is ready. */
+    boolean mayEnterLate() {
+        return load.isPresent() && next().filter(NextAction.Begin.class::isInstance).isPresent()
+                && startable().filter(step -> Guide.mayBeLate(load.get().first().procedure(), step)
+                        && step.signedBy() == SignedBy.FABRICATOR
+                        && (step.cautions().isEmpty() && step.gloves().isEmpty() || ready().glovesOn())
+                        && ready().missing(asked()).isEmpty()).isPresent();
+    }
+
+    /** The stations at which the step that begins next can be done. */
+    List<StationId> stationsToBegin() {
+        return startable().map(Step::station).stream().flatMap(asked -> services.stations().all().stream()
+                .filter(station -> station.stationClass().equals(asked) && !station.isOutOfUse())
+                .map(Station::id)).sorted().toList();
     }
 
     /** What stands in front of the card. */

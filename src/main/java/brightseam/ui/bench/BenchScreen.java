@@ -133,6 +133,9 @@ class BenchScreen extends Div {
                         () -> model.side(Optional.of(new Side.Moving(Optional.empty())))));
             }
         }
+        if (model.mayEnterLate()) {
+            ways.add(bench.way("It was done before", () -> model.side(Optional.of(Side.EnteringLate.NOTHING_SAID))));
+        }
         ways.add(bench.way("Report a problem", () -> model.side(Optional.of(
                 new Side.Reporting(Optional.empty(), new java.util.TreeSet<>(), false)))));
         if (!model.correctable().isEmpty()) {

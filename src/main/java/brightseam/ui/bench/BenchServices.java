@@ -2,6 +2,7 @@ package brightseam.ui.bench;
 
 import brightseam.bins.shell.Bins;
 import brightseam.kernel.shell.ShopClock;
+import brightseam.line.shell.Stations;
 import brightseam.people.shell.Authenticator;
 import brightseam.people.shell.People;
 import brightseam.people.shell.Tablets;
@@ -23,6 +24,7 @@ record BenchServices(
         LiveTravellers live,
         Bins bins,
         Supplies supplies,
+        Stations stations,
         Tablets tablets,
         OpenCards cards,
         Authenticator authenticator,

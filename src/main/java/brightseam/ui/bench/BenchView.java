@@ -48,7 +48,8 @@ class BenchView extends Composite<ScreenFrame> implements Bench.Touched {
         SignedInPerson here = signIn.here().orElseThrow();
         actor = new Actor(here.badge(), here.tablet());
         model = new BenchModel(services, actor, ZoneId.systemDefault());
-        Deeds deeds = new Deeds(services, actor);
+        Deeds deeds = new Deeds(services, actor,
+                () -> model.load().map(Load::together).orElse(List.of()));
         scans = new BenchScans(services, model, deeds, actor);
         screen = new BenchScreen(services, new Bench(model, deeds, this), actor);
         ScanInput input = frames.scans();

@@ -15,9 +15,11 @@ import brightseam.procedure.Step;
 import brightseam.report.Phrases;
 import brightseam.traveller.Traveller;
 import brightseam.traveller.shell.Actor;
+import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.TravellerActions;
 import brightseam.ui.parts.Verdict;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -30,10 +32,13 @@ final class Deeds {
     private final BenchServices services;
     private final Actor actor;
     private final TravellerActions actions;
+    private final Supplier<List<Card>> shown;
 
-    Deeds(BenchServices services, Actor actor) {
+    /** {@code shown} answers the cards that the person has before their eyes. */
+    Deeds(BenchServices services, Actor actor, Supplier<List<Card>> shown) {
         this.services = services;
         this.actor = actor;
+        this.shown = shown;
         this.actions = services.actions();
     }
 
@@ -55,6 +60,15 @@ final class Deeds {
                 () -> actions.startStep(
                         actor.by(entry), ids, step.id(), Optional.of(station), ready.confirmed(), ready.glovesOn(),
                         ready.labels()));
+    }
+
+    Verdict enterLate(Collection<TravellerId> ids, Step step, StationId station, MadeReady ready, Instant doneAt,
+            String reason, String pin) {
+        Actor reader = actor.seeing(shown.get());
+        return signed(ids, "enter late", pin, signer -> verdict("Late entry", "Step " + step.number() + " "
+                + step.title() + " is entered late; both times are in the record. Now read and sign it.",
+                () -> actions.enterLate(reader, ids, step.id(), station, ready.confirmed(), ready.glovesOn(),
+                        ready.labels(), doneAt, reason, signer)));
     }
 
     Verdict beginHold(Collection<TravellerId> ids, Step step) {
@@ -96,7 +110,7 @@ final class Deeds {
 
     Verdict takeOut(TravellerId id, List<Integer> pieces, String reason, BinId bin, String pin) {
         return signed(List.of(id), "take out", pin, signer ->
-                switch (services.loads().takeOut(actor, id, pieces, reason, bin, signer)) {
+                switch (services.loads().takeOut(actor.seeing(shown.get()), id, pieces, reason, bin, signer)) {
                     case Outcome.Done<Traveller> done -> new Verdict.Accepted("Taken out", done.result().id() + ", "
                             + Phrases.pieces(done.result().pieces()) + ", lies in " + bin
                             + ". Quarantine: call the lead. The rest goes on.");
@@ -108,16 +122,17 @@ final class Deeds {
     Verdict sign(Collection<TravellerId> ids, Step step, String pin) {
         return signed(ids, "sign step", pin, signer -> verdict("Signed",
                 "Step " + step.number() + " " + step.title() + ".",
-                () -> actions.signStep(actor, ids, step.id(), signer)));
+                () -> actions.signStep(actor.seeing(shown.get()), ids, step.id(), signer)));
     }
 
     /** The same correction on every traveller of the load, one after the other; the first refusal ends it. */
     Verdict correct(List<TravellerId> ids, StepId step, String reading, BigDecimal value, String reason, String pin) {
+        Actor reader = actor.seeing(shown.get());
         return signed(ids, "correct reading", pin, signer -> {
             Verdict last = new Verdict.Accepted("Corrected", "");
             for (TravellerId id : ids) {
                 last = verdict("Corrected", "The old value stays visible.",
-                        () -> actions.correctReading(actor, id, step, reading, value, reason, signer));
+                        () -> actions.correctReading(reader, id, step, reading, value, reason, signer));
                 if (!(last instanceof Verdict.Accepted)) {
                     return last;
                 }

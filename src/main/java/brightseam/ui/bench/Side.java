@@ -1,9 +1,14 @@
 package brightseam.ui.bench;
 
 import brightseam.kernel.BinId;
+import brightseam.kernel.StationId;
 import brightseam.kernel.TravellerId;
 import brightseam.procedure.ReadingSpec;
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Optional;
@@ -31,6 +36,44 @@ sealed interface Side {
     /** Which reading, what is right, why, and the PIN; each once it is said. */
     record Correcting(Optional<ReadingSpec> reading, Optional<BigDecimal> value, Optional<String> reason,
             boolean typing) implements Side {}
+
+    /**
+     * At which station, on which day, at what time, and why was it entered late; each once it is said.
+     *
+     * @param daysAgo 0 for today
+     * @param typing whether the words are typed instead of chosen
+     */
+    record EnteringLate(Optional<StationId> station, Optional<Integer> daysAgo, Optional<LocalTime> time,
+            Optional<String> reason, boolean typing) implements Side {
+
+        static final EnteringLate NOTHING_SAID = new EnteringLate(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false);
+
+        EnteringLate at(StationId where) {
+            return new EnteringLate(Optional.of(where), daysAgo, time, reason, typing);
+        }
+
+        EnteringLate on(int days) {
+            return new EnteringLate(station, Optional.of(days), time, reason, typing);
+        }
+
+        EnteringLate at(LocalTime clock) {
+            return new EnteringLate(station, daysAgo, Optional.of(clock), reason, typing);
+        }
+
+        EnteringLate because(String why) {
+            return new EnteringLate(station, daysAgo, time, Optional.of(why), false);
+        }
+
+        EnteringLate inOwnWords() {
+            return new EnteringLate(station, daysAgo, time, reason, true);
+        }
+
+        /** What was stated, on the calendar of {@code zone}; only once day and time are said. */
+        Instant doneAt(LocalDate today, ZoneId zone) {
+            return today.minusDays(daysAgo.orElseThrow()).atTime(time.orElseThrow()).atZone(zone).toInstant();
+        }
+    }
 
     /** Why do they come out before the minimum? */
     record CuttingShort() implements Side {}

@@ -51,6 +51,7 @@ final class SideFaces {
             case Side.CuttingShort cutting -> cuttingShort(card);
             case Side.TakingOut taking -> new LoadFaces(bench).taking(card, taking);
             case Side.Moving moving -> new LoadFaces(bench).moving(card, moving);
+            case Side.EnteringLate late -> new LateFaces(bench).draw(card, late);
             case Side.OpeningBin opening -> opening(card);
             case Side.Doubting doubting -> doubting(card, doubting);
         }

@@ -85,6 +85,7 @@ final class MissingWords {
             case JOINT_REJECTED -> "a joint rejected";
             case HOLD_OVERRUN -> step + " overrun";
             case HOLD_CUT_SHORT -> step + " cut short";
+            case TIME_NOT_OBSERVED -> step + " entered late";
             case GAP_EXCEEDED -> "too long after " + step;
             case READING_OUT_OF_LIMITS -> step + ", reading out of limits";
             case INSPECTION_REJECTED -> step + " rejected: " + open.text();

@@ -10,6 +10,7 @@ import com.vaadin.flow.component.checkbox.CheckboxGroup;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.PasswordField;
 import com.vaadin.flow.component.textfield.TextArea;
+import java.util.List;
 
 /** Sets some pieces of a lot apart as a traveller of their own. */
 final class SetApartForm extends Div {
@@ -27,7 +28,8 @@ final class SetApartForm extends Div {
         pieces.setItems(card.traveller().pieces());
         reason.setMaxLength(Decisions.WORDS_MAX);
         add(pieces, reason, Forms.row(pin, Forms.button("Set apart and sign", () -> {
-            told.signer(pin).flatMap(by -> told.outcome(() -> actions.setApart(desk.actor(), card.id(),
+            told.signer(pin).flatMap(by -> told.outcome(() -> actions.setApart(
+                    desk.actor().seeing(List.of(card)), card.id(),
                     pieces.getValue().stream().sorted().toList(), reason.getValue(), by))).ifPresent(child -> {
                         told.done("Set apart", "The pieces are traveller " + child.id() + " now: print its label.");
                         done.run();

@@ -146,7 +146,7 @@ class TravellerView extends DeskPage implements BeforeEnterObserver {
         if (list.isEmpty()) {
             all.add(Forms.note("None. What breaks a limit opens one by itself."));
         }
-        Decisions decisions = new Decisions(desk(), told(), card.id(), (word, reason) -> {
+        Decisions decisions = new Decisions(desk(), told(), card.id(), () -> card, (word, reason) -> {
             refresh();
             told().done(word, reason);
         });

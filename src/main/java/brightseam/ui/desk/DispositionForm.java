@@ -61,7 +61,7 @@ public final class DispositionForm extends Div {
         Disposition chosen = disposition.getValue();
         Optional<StepId> back = chosen == Disposition.REWORK ? returnTo.getOptionalValue() : Optional.empty();
         decisions.signed(pin, "Decided", "Nonconformance " + open.number() + ": " + Phrases.disposition(chosen) + ".",
-                signer -> actions.decide(decisions.desk().actor(), decisions.id(), open.number(), chosen, back,
+                signer -> actions.decide(decisions.actor(), decisions.id(), open.number(), chosen, back,
                         reason.getValue(), signer));
     }
 }

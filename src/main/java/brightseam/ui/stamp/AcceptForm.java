@@ -26,7 +26,7 @@ final class AcceptForm extends Div {
                 + ", and accept."), number, Forms.note("Only you can use this number; it is stored with your name, the"
                 + " time and what it covers."), remark, Forms.row(pin, Forms.act("Accept and stamp", () ->
                 decisions.signed(pin, "Stamped", "Step " + step.number() + " " + step.title() + " of " + decisions.id()
-                        + " is stamped.", signer -> actions.stamp(decisions.desk().actor(), decisions.id(), step.id(),
+                        + " is stamped.", signer -> actions.stamp(decisions.actor(), decisions.id(), step.id(),
                         signer, remark.getValue())))));
     }
 }

@@ -32,7 +32,7 @@ final class CorrectForm extends Div {
                     }
                     Ask.Entry wrong = entry.getValue();
                     decisions.signed(pin, "Corrected", wrong.label() + " now says " + value.getValue().strip() + ".",
-                            signer -> actions.correctReading(decisions.desk().actor(), decisions.id(),
+                            signer -> actions.correctReading(decisions.actor(), decisions.id(),
                                     wrong.step().id(), wrong.reading(), Ask.number(value.getValue()),
                                     reason.getValue(), signer));
                 })));

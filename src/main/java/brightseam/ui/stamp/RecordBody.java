@@ -147,7 +147,8 @@ final class RecordBody extends Div {
         String authority = mark.actedAs().isEmpty() ? "" : " as " + Phrases.roles(mark.actedAs());
         Paragraph shown = new Paragraph(mark.name() + mark.stamp().map(stamp -> " · stamp " + stamp).orElse("") + " – "
                 + Phrases.meaning(mark.meaning()) + authority + ", " + Phrases.when(mark.at(), zone) + ", covers "
-                + mark.covers() + "; " + Phrases.factors(mark.factors()) + ".");
+                + mark.covers() + "; " + Phrases.factors(mark.factors()) + "."
+                + mark.contentMark().map(words -> " Signed content " + words + " …").orElse(""));
         shown.addClassName("record-mark");
         return shown;
     }

@@ -59,6 +59,7 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
     private final Div onward = new Div();
     private Optional<TravellerId> id = Optional.empty();
     private Optional<Ask> shown = Optional.empty();
+    private Optional<Card> drawn = Optional.empty();
 
     RecordView(Desk desk, Travellers travellers, LiveTravellers live, Records records, InspectorActions inspecting,
             TravellerActions acting, Vocabulary vocabulary, Changes changes) {
@@ -109,6 +110,7 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
     }
 
     private void refresh(Card card) {
+        drawn = Optional.of(card);
         head(card.id() + " " + card.traveller().part().description(), card.traveller().part().partNumber() + " rev "
                 + card.traveller().part().drawingRevision() + ", " + Phrases.pieces(card.traveller().pieces())
                 + ", heat " + card.traveller().heat() + ", " + card.traveller().procedure().label());
@@ -160,7 +162,7 @@ class RecordView extends DeskPage implements BeforeEnterObserver {
     }
 
     private void decisions(Card card, Ask ask) {
-        Decisions decisions = new Decisions(desk(), told(), card.id(), (word, reason) -> {
+        Decisions decisions = new Decisions(desk(), told(), card.id(), () -> drawn.orElse(card), (word, reason) -> {
             travellers.find(card.id()).ifPresent(this::refresh);
             told().done(word, reason);
         });

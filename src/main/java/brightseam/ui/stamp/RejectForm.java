@@ -33,7 +33,7 @@ final class RejectForm extends Div {
                         return;
                     }
                     decisions.signed(pin, "Rejected", decisions.id() + " is in quarantine. Decide below what becomes"
-                            + " of it.", signer -> actions.reject(decisions.desk().actor(), decisions.id(), step.id(),
+                            + " of it.", signer -> actions.reject(decisions.actor(), decisions.id(), step.id(),
                             signer, chosen.getValue().stream().sorted().toList(), reason.getValue()));
                 })));
     }

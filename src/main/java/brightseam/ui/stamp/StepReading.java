@@ -51,6 +51,11 @@ final class StepReading extends Section {
     private Div pass(Pass pass) {
         Div shown = new Div(new Paragraph(begun(pass)), traces(pass));
         shown.addClassName("record-pass");
+        pass.late().ifPresent(late -> {
+            Paragraph words = new Paragraph(Phrases.late(late, zone));
+            words.addClassName("record-late");
+            shown.add(words, RecordBody.mark(late.mark(), zone));
+        });
         pass.gap().ifPresent(gap -> shown.add(gap(gap)));
         pass.hold().ifPresent(hold -> shown.add(hold(hold)));
         pass.readings().forEach(line -> shown.add(reading(line)));

@@ -187,6 +187,10 @@ public class Joints {
         Optional<Joint> joint = find(id).map(Versioned::state);
         List<String> missing = judging.photographsSha256().stream()
                 .filter(key -> pictures.find(key).isEmpty()).toList();
+        List<Refusal> against = surroundings.againstJudging(signer.badge(), origin.at());
+        if (!against.isEmpty()) {
+            return new Prepared.Refused<>(against);
+        }
         JudgeFacts facts = new JudgeFacts(scale, supplies.look(List.of(judging.lighting().meter()), LIGHT,
                         Surface.UNCLEANED, origin.at()).objections(), missing,
                 joint.flatMap(known -> surroundings.decided(known, Disposition.USE_AS_IS)));

@@ -3,10 +3,12 @@ package brightseam.weld.shell;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.JointId;
 import brightseam.kernel.Moment;
+import brightseam.kernel.Refusal;
 import brightseam.people.Person;
 import brightseam.traveller.Disposition;
 import brightseam.weld.ArcFacts;
 import brightseam.weld.Joint;
+import java.util.List;
 import java.util.Optional;
 
 /** What a joint is decided on besides its own past. */
@@ -20,6 +22,11 @@ interface Surroundings {
 
     /** The facts for {@code request} of {@code welder} at {@code now}. */
     ArcFacts facts(JointId id, Optional<Joint> joint, ArcRequest request, Person welder, Moment now);
+
+    /** What stands against the holder of {@code badge} judging a joint at {@code now}, besides roles and stamps. */
+    default List<Refusal> againstJudging(BadgeId badge, Moment now) {
+        return List.of();
+    }
 
     /** The disposition of a rejected joint, in words, where every traveller of it got that one. */
     Optional<String> decided(Joint joint, Disposition disposition);

@@ -6,11 +6,13 @@ import brightseam.device.shell.Readings;
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.JointId;
 import brightseam.kernel.Moment;
+import brightseam.kernel.Refusal;
 import brightseam.kernel.TravellerId;
 import brightseam.ledger.Versioned;
 import brightseam.material.shell.Heats;
 import brightseam.people.Person;
 import brightseam.people.shell.People;
+import brightseam.people.shell.SignedWork;
 import brightseam.procedure.StepKind;
 import brightseam.traveller.Disposition;
 import brightseam.traveller.Nonconformance;
@@ -51,9 +53,11 @@ class SurroundingsOfShop implements Surroundings {
     private final Travellers travellers;
     private final People people;
     private final Heats heats;
+    private final SignedWork work;
 
     SurroundingsOfShop(WeldMaps maps, MapPieces pieces, JdbcClient jdbc, ObjectProvider<ChamberNow> chambers,
-            Readings readings, Travellers travellers, People people, Heats heats) {
+            Readings readings, Travellers travellers, People people, Heats heats, SignedWork work) {
+        this.work = work;
         this.maps = maps;
         this.pieces = pieces;
         this.joints = new JointRows(jdbc);
@@ -67,6 +71,11 @@ class SurroundingsOfShop implements Surroundings {
     @Override
     public Optional<Person> person(BadgeId badge) {
         return people.find(badge);
+    }
+
+    @Override
+    public List<Refusal> againstJudging(BadgeId badge, Moment now) {
+        return List.copyOf(work.objections(badge, SignedWork.JOINT_JUDGEMENT, now.wall()));
     }
 
     @Override

@@ -31,6 +31,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** One event of every type with every field filled, and the odd forms: absent fields, decimals, nested histories. */
 final class EventSamples {
@@ -44,9 +46,28 @@ final class EventSamples {
     private static final TravellerId PARENT = new TravellerId("T-1042");
     private static final TravellerId CHILD = new TravellerId("T-1042.1");
 
-    private EventSamples() {}
+    private final Optional<String> content;
 
+    private EventSamples(Optional<String> content) {
+        this.content = content;
+    }
+
+    /** As they are written today: marks are bound to what was signed. */
     static List<TravellerEvent> all() {
+        return new EventSamples(Optional.of("c0".repeat(32))).list();
+    }
+
+    /** Those that carry a mark, as they were when marks were bound to nothing; late entries came after that. */
+    static List<TravellerEvent> firstForms() {
+        List<TravellerEvent> bound = all();
+        List<TravellerEvent> unbound = new EventSamples(Optional.empty()).list();
+        Set<Class<?>> marked = bound.stream().filter(event -> event.mark().isPresent()).map(Object::getClass)
+                .collect(Collectors.toSet());
+        return unbound.stream().filter(event -> marked.contains(event.getClass()))
+                .filter(event -> !(event instanceof StepEnteredLate)).toList();
+    }
+
+    private List<TravellerEvent> list() {
         List<TravellerEvent> all = new ArrayList<>(lot());
         all.addAll(steps());
         all.addAll(trouble());
@@ -56,16 +77,20 @@ final class EventSamples {
 
     /** Set apart from a traveller that had been set apart itself. */
     static SetApart grandchild() {
+        return new EventSamples(Optional.of("c0".repeat(32))).child();
+    }
+
+    private SetApart child() {
         SetApart child = new SetApart(BENCH, CHILD, PARENT, 1, List.of(3, 4), "one dent", mark(Meaning.SEPARATED),
                 List.of(released()));
         return new SetApart(SERVER, new TravellerId("T-1042.1.1"), CHILD, 2, List.of(4), "one scratch",
                 mark(Meaning.SEPARATED), List.of(child, new BinClosed(BENCH, BIN)));
     }
 
-    private static List<TravellerEvent> lot() {
+    private List<TravellerEvent> lot() {
         return List.of(
                 released(),
-                grandchild(),
+                child(),
                 new PiecesSetApart(BENCH, CHILD, List.of(3, 4), "one dent", mark(Meaning.SEPARATED)),
                 new PutInBin(BENCH, BIN, BinClass.CLEAN_BIN, false),
                 new BinClosed(BENCH, BIN),
@@ -73,11 +98,13 @@ final class EventSamples {
                 new PiecesScrapped(BENCH, List.of(2)));
     }
 
-    private static List<TravellerEvent> steps() {
+    private List<TravellerEvent> steps() {
         return List.of(
                 new StepStarted(BENCH, PICKLE, Optional.of(new StationId("S-ACID-1")), true,
                         Optional.of("acid gauntlets"), List.of(new TravellerId("T-1043"))),
                 new StepStarted(BENCH, new StepId("final-review"), Optional.empty(), true, Optional.empty(), List.of()),
+                new StepEnteredLate(BENCH, PICKLE, Instant.parse("2031-03-04T07:40:00Z"), "no network",
+                        mark(Meaning.STATED_LATE)),
                 new ContactMade(BENCH, PICKLE, List.of(
                         new Contact(ContactKind.BATH, "pickling-acid", "S-ACID-1", "fill 12"),
                         new Contact(ContactKind.GLOVES, "white-cotton", "G-0031", "LOT 77/A"))),
@@ -94,7 +121,7 @@ final class EventSamples {
                 new Closed(BENCH));
     }
 
-    private static List<TravellerEvent> trouble() {
+    private List<TravellerEvent> trouble() {
         return List.of(
                 new WindowEnded(SERVER, WindowEnd.RUN_OUT),
                 new TouchReported(BENCH, "bare hand"),
@@ -117,8 +144,8 @@ final class EventSamples {
                 List.of(PICKLE, new StepId("final-review")));
     }
 
-    private static Signature mark(Meaning meaning) {
+    private Signature mark(Meaning meaning) {
         return new Signature(new Signer(new BadgeId("P-0003"), "Ida Quell", List.of(Role.INSPECTOR, Role.LEAD),
-                Optional.of("Q-03"), "badge+pin"), meaning);
+                Optional.of("Q-03"), "badge+pin"), meaning, content);
     }
 }

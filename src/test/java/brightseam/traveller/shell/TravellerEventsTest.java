@@ -11,6 +11,8 @@ import brightseam.traveller.TravellerEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -36,22 +38,40 @@ class TravellerEventsTest {
     void events_are_written_as_approved() throws IOException {
         List<String> written = EventSamples.all().stream().map(TravellerEventsTest::line).toList();
         if (Boolean.getBoolean("approve")) {
-            Files.write(APPROVED, written);
+            List<String> more = new ArrayList<>(Files.readAllLines(APPROVED));
+            written.stream().filter(line -> !more.contains(line)).forEach(more::add);
+            Files.write(APPROVED, more);
         }
-        assertEquals(String.join("\n", Files.readAllLines(APPROVED)), String.join("\n", written));
+        assertEquals(written.stream().sorted().toList(), approved(false).stream().sorted().toList());
     }
 
     @Test
     void approved_bytes_are_read_back_as_the_same_events() throws IOException {
-        List<TravellerEvent> read = Files.readAllLines(APPROVED).stream().map(TravellerEventsTest::event).toList();
-        assertEquals(EventSamples.all(), read);
+        assertEquals(Set.copyOf(EventSamples.all()), approved(false).stream().map(TravellerEventsTest::event)
+                .collect(Collectors.toSet()));
+    }
+
+    @Test
+    void first_forms_whose_marks_are_bound_to_nothing_stay_readable() throws IOException {
+        List<TravellerEvent> read = approved(true).stream().map(TravellerEventsTest::event).toList();
+        assertEquals(EventSamples.firstForms(), read);
+        assertTrue(read.size() > 8 && read.stream().map(TravellerEvent::mark).flatMap(Optional::stream)
+                .allMatch(mark -> mark.content().isEmpty()));
+    }
+
+    /** The approved lines of forms that are not written any more, or of those that are. */
+    private static List<String> approved(boolean earlier) throws IOException {
+        Set<String> current = EventSamples.all().stream().map(event -> TravellerEvents.codec().write(event).type())
+                .collect(Collectors.toSet());
+        return Files.readAllLines(APPROVED).stream()
+                .filter(line -> earlier != current.contains(line.substring(0, line.indexOf(' ')))).toList();
     }
 
     @Test
     void nested_events_carry_their_type_name_at_every_depth() {
         String json = TravellerEvents.codec().write(EventSamples.grandchild()).json();
         assertEquals(List.of(1, 1, 1), List.of(count(json, "\"type\":\"released.1\""),
-                count(json, "\"type\":\"set-apart.1\""), count(json, "\"type\":\"bin-closed.1\"")));
+                count(json, "\"type\":\"set-apart.2\""), count(json, "\"type\":\"bin-closed.1\"")));
         assertTrue(!json.startsWith("{\"event\""), "the outermost event is bare");
     }
 

@@ -133,7 +133,8 @@ final class Lot {
 
     private static StepRun run(String step, Optional<Moment> begun, Optional<Moment> ended, Optional<Moment> signed) {
         return new StepRun(new StepId(step), 1, ago(300), NOBODY_REAL.badge(), Optional.empty(), List.of(), begun,
-                ended, List.of(), signed, signed.map(at -> new Signature(NOBODY_REAL, Meaning.PERFORMED)));
+                ended, List.of(), signed, signed.map(at -> new Signature(NOBODY_REAL, Meaning.PERFORMED)),
+                Optional.empty());
     }
 
     private static WindowLimits limits() {

@@ -260,7 +260,7 @@ class StampIT {
         assertThat(text(pdf.body())).contains("Nel Aske · stamp BS-09", "Now: closed", "DEMO", "inspected and accepted",
                 "Refused attempts", "every hash was derived anew");
         APIResponse csv = page.request().get(server.url(path.replace("record.pdf", "record.csv")));
-        assertThat(csv.text()).contains("step-stamped.1").startsWith("stream,version,");
+        assertThat(csv.text()).contains("step-stamped.2").startsWith("stream,version,");
         assertThat(page.request().get(server.url("/stamp/T-9999999/record.pdf")).status()).isEqualTo(404);
         try (BrowserContext another = Chromium.browser().newContext()) {
             Page bench = signedIn(another, new BadgeId("P-0101"), "482615");
