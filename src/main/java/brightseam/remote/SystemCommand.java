@@ -44,7 +44,7 @@ public sealed interface SystemCommand {
     record MakeToken(SystemId system, String tokenSha256, Origin origin, Signer signer) implements SystemCommand {}
 
     /** Has another lead answer for its releases from now on. */
-    record AnswerFor(SystemId system, Signer answering, Origin origin, Signer signer) implements SystemCommand {}
+    record AnswerFor(SystemId system, Origin origin, Signer signer, Signer answering) implements SystemCommand {}
 
     /** Ends its token, with the reason in at most 200 characters. */
     record WithdrawToken(SystemId system, String reason, Origin origin, Signer signer) implements SystemCommand {

@@ -105,10 +105,14 @@ class RoutesAndRolesTest {
                 entry("shop/stamps", "ADMINISTRATOR INSPECTOR"),
                 entry("shop/seals", "ADMINISTRATOR INSPECTOR"),
                 entry("shop/stations", OFFICE),
-                entry("shop/supplies", OFFICE));
+                entry("shop/supplies", OFFICE),
+                entry("shop/systems", "ADMINISTRATOR"));
     }
 
-    /** {@code Security} says who may ask: anybody for /alive, devices for readings, known tablets for frames. */
+    /**
+     * {@code Security} says who may ask: anybody for /alive, devices for readings, known tablets for frames. Below /api
+     * {@code rest.ApiSecurity} asks for a token.
+     */
     @Test
     void every_path_besides_the_pages_is_in_this_list() {
         assertThat(paths()).containsExactlyInAnyOrder(
@@ -123,7 +127,16 @@ class RoutesAndRolesTest {
                 "GET /stamp/{id}/joints.csv",
                 "GET /stamp/{id}/record.csv",
                 "GET /picture/{sha256}",
-                "GET /demo-labels.pdf");
+                "GET /demo-labels.pdf",
+                "GET /api/v1/openapi.yaml",
+                "GET /api/v1/travellers",
+                "GET /api/v1/travellers/{id}",
+                "GET /api/v1/travellers/{id}/entries",
+                "GET /api/v1/travellers/{id}/record.pdf",
+                "GET /api/v1/kits",
+                "GET /api/v1/kits/{id}",
+                "POST /api/v1/kits/{id}/releases",
+                "REQUEST /api/**");
     }
 
     private static Map<String, String> pages() {

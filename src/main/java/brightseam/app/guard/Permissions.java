@@ -49,7 +49,7 @@ final class Permissions {
     }
 
     private static void registers() {
-        put(Permit.of(ADMINISTRATOR), "PersonCommand.*");
+        put(Permit.of(ADMINISTRATOR), "PersonCommand.*", "SystemCommand.*", "ShopSystems.makeToken");
         put(Permit.everybody(), "People.setPin");
         Permit office = Permit.of(ADMINISTRATOR, LEAD);
         put(office, "BinCommand.*", "HeatCommand.*", "MeterCommand.*", "PartCommand.*", "StationCommand.*",

@@ -1,6 +1,7 @@
 package brightseam.remote.shell;
 
 import brightseam.kernel.Moment;
+import brightseam.kernel.Origin;
 import brightseam.kernel.SystemId;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.kernel.shell.TokenTries;
@@ -11,6 +12,7 @@ import brightseam.ledger.shell.EventStream;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.Projection;
 import brightseam.ledger.shell.StateProjection;
+import brightseam.people.Signer;
 import brightseam.remote.ShopSystem;
 import brightseam.remote.SystemCommand;
 import brightseam.remote.SystemDecider;
@@ -24,7 +26,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import java.util.function.LongSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -36,7 +37,7 @@ import org.springframework.stereotype.Service;
 
 /** The register of shop systems; knows each by its token. */
 @Service
-public final class ShopSystems {
+public class ShopSystems {
 
     private static final Logger LOG = LoggerFactory.getLogger(ShopSystems.class);
     private static final String BEARER = "Bearer ";
@@ -108,14 +109,14 @@ public final class ShopSystems {
     /**
      * Makes a token; the one before it ends. The answer is the token, 43 characters, which is nowhere kept.
      *
-     * @param command what is asked, given the token's hash
+     * @param signer who signs for it
      * @throws brightseam.ledger.NotStoredException where the disk failed; nothing was stored then
      */
-    public Outcome<String> makeToken(Function<String, SystemCommand.MakeToken> command) {
+    public Outcome<String> makeToken(SystemId system, Origin origin, Signer signer) {
         byte[] bytes = new byte[TOKEN_BYTES];
         random.nextBytes(bytes);
         String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-        return switch (execute(command.apply(hash(token)))) {
+        return switch (execute(new SystemCommand.MakeToken(system, hash(token), origin, signer))) {
             case Outcome.Done<ShopSystem> done -> new Outcome.Done<>(token, done.entries());
             case Outcome.Refused<ShopSystem> refused -> new Outcome.Refused<>(refused.refusals());
         };

@@ -38,7 +38,7 @@ import org.springframework.stereotype.Service;
  * answers for the system. Travellers, new lines of the parts list, a new kit and the key are one append.
  */
 @Service
-public final class SystemReleases {
+public class SystemReleases {
 
     private final EventStream<SystemRelease, SystemRelease.Done> keys;
     private final Releases releases;

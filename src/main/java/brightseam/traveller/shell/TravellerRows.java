@@ -87,6 +87,16 @@ final class TravellerRows implements Projection {
                 """).param("limit", limit));
     }
 
+    List<TravellerId> page(String after, Optional<KitId> kit, Optional<Boolean> ended, int limit) {
+        String hasEnded = "(phase = 'SCRAPPED' or phase = 'CLOSED'"
+                + " and traveller_id not in (select traveller_id from suspect_traveller))";
+        JdbcClient.StatementSpec select = jdbc.sql("select traveller_id from traveller_row where traveller_id > :after"
+                + kit.map(one -> " and kit_id = :kit").orElse("")
+                + ended.map(yes -> yes ? " and " + hasEnded : " and not " + hasEnded).orElse("")
+                + " order by traveller_id fetch first :limit rows only").param("after", after).param("limit", limit);
+        return ids(kit.map(one -> select.param("kit", one.value())).orElse(select));
+    }
+
     List<TravellerId> setApartFrom(TravellerId parent) {
         return ids(jdbc.sql("select traveller_id from traveller_row where parent_id = :id order by traveller_id")
                 .param("id", parent.value()));

@@ -58,6 +58,17 @@ public class Travellers {
         return cards(rows.ended(limit));
     }
 
+    /**
+     * A page of all travellers there ever were, sorted by label.
+     *
+     * @param after the last label of the page before; empty text for the first page
+     * @param kit of this kit alone, where one is named
+     * @param ended those alone that have ended, or that have not, where one of both is asked for
+     */
+    public List<Card> page(String after, Optional<KitId> kit, Optional<Boolean> ended, int limit) {
+        return cards(rows.page(after, kit, ended, limit));
+    }
+
     /** Every traveller of a kit, ended ones too, sorted by label. */
     public List<Card> ofKit(KitId kit) {
         return cards(rows.ofKit(kit));

@@ -24,6 +24,7 @@ class ShopView extends DeskPage {
         ways.addClassName("desk-list");
         if (desk.holds(Role.ADMINISTRATOR)) {
             ways.add(way("people", "People", "badges, roles, PINs, qualifications"));
+            ways.add(way("systems", "Shop systems", "what other systems may read and release, their tokens"));
             ways.add(way("stamps", "Stamps", "every stamp ever issued, and what became of it"));
         }
         ways.add(way("procedures", "Procedures", "read, see what is wrong with a file, approve a revision"));

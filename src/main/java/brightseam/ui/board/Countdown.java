@@ -9,10 +9,10 @@ import java.time.Duration;
  * @param words what happens then, such as {@code Rinse has to begin}
  * @param left shop time until then, negative where it is past
  */
-record Countdown(Kind kind, String words, Duration left) implements Comparable<Countdown> {
+public record Countdown(Kind kind, String words, Duration left) implements Comparable<Countdown> {
 
     /** Sorts of countdown. */
-    enum Kind {
+    public enum Kind {
         /** A running hold reaches its maximum. */
         HOLD,
         /** A gap runs out. */

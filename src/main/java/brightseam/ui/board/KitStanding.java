@@ -31,7 +31,7 @@ import java.util.stream.Collectors;
  * @param suspects travellers under suspicion, those that are through the lock too
  * @param session when the chamber session is due
  */
-record KitStanding(
+public record KitStanding(
         KitId id,
         String title,
         Verdict verdict,
@@ -42,7 +42,7 @@ record KitStanding(
         Optional<Countdown> session) {
 
     /** Whether a kit can go in. */
-    enum Verdict {
+    public enum Verdict {
         /** No traveller was released for it. */
         NOTHING_RELEASED("Nothing released"),
         /** Something is lacking or not ready. */
@@ -58,16 +58,17 @@ record KitStanding(
             this.words = words;
         }
 
-        String words() {
+        /** What the board says. */
+        public String words() {
             return words;
         }
     }
 
     /** A traveller that holds the kit up. */
-    record HoldUp(TravellerId traveller, String why) {}
+    public record HoldUp(TravellerId traveller, String why) {}
 
     /** How {@code kit} stands with {@code cards}, all of its travellers, ended ones too. */
-    static KitStanding of(Kit kit, Collection<Card> cards, Moment now) {
+    public static KitStanding of(Kit kit, Collection<Card> cards, Moment now) {
         List<Card> own = cards.stream().filter(card -> card.traveller().phase() != Phase.SCRAPPED)
                 .sorted(Comparator.comparing(Card::id)).toList();
         List<String> lacking = lacking(kit, own);

@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What is missing before a traveller is ready, in words. */
-final class MissingWords {
+public final class MissingWords {
 
     private MissingWords() {}
 
@@ -31,7 +31,7 @@ final class MissingWords {
      * The same for a line of a list: quarantine first; of the unsigned steps the first and how many more; window and
      * bin only once the step that opens the window is signed, because before it nobody could have them.
      */
-    static List<String> shortly(Card card, Moment now) {
+    public static List<String> shortly(Card card, Moment now) {
         List<String> words = new ArrayList<>();
         List<Missing> all = missing(card, now);
         all.stream().filter(Missing.Quarantine.class::isInstance).forEach(stop -> words.add(one(card, stop)));

@@ -1,5 +1,6 @@
 package brightseam.ui.desk;
 
+import brightseam.kernel.BadgeId;
 import brightseam.kernel.Moment;
 import brightseam.kernel.Origin;
 import brightseam.kernel.shell.ShopClock;
@@ -91,6 +92,11 @@ public class Desk {
     /** Whether the person who is signed in holds one of {@code roles}. */
     public boolean holds(Role... roles) {
         return person().filter(who -> java.util.Arrays.stream(roles).anyMatch(who::holds)).isPresent();
+    }
+
+    /** Recognises somebody else at this desk by {@code badge} and {@code pin}, for a signature beside one's own. */
+    public Recognition signing(BadgeId badge, String pin) {
+        return authenticator.signing(origin().tablet(), badge, pin);
     }
 
     /** Recognises the person who is signed in by {@code pin}, for a signature. */

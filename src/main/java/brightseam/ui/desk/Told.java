@@ -1,5 +1,6 @@
 package brightseam.ui.desk;
 
+import brightseam.kernel.BadgeId;
 import brightseam.kernel.Decision;
 import brightseam.kernel.Refusal;
 import brightseam.ledger.NotStoredException;
@@ -69,11 +70,18 @@ public final class Told {
     public Optional<Signer> signer(PasswordField pin) {
         String given = pin.getValue();
         pin.clear();
-        return guarded(() -> signer(given));
+        return guarded(() -> signer(desk.signing(given)));
     }
 
-    private Optional<Signer> signer(String pin) {
-        return switch (desk.signing(pin)) {
+    /** As {@link #signer(PasswordField)}, for somebody else with {@code badge} at this desk. */
+    public Optional<Signer> signer(BadgeId badge, PasswordField pin) {
+        String given = pin.getValue();
+        pin.clear();
+        return guarded(() -> signer(desk.signing(badge, given)));
+    }
+
+    private Optional<Signer> signer(Recognition recognition) {
+        return switch (recognition) {
             case Recognition.Recognised recognised -> Optional.of(recognised.signer());
             case Recognition.NotRecognised not -> {
                 refused(not.refusals());

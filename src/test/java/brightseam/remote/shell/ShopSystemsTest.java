@@ -53,8 +53,7 @@ class ShopSystemsTest {
     }
 
     private String token() {
-        return ((Outcome.Done<String>) systems.makeToken(hash ->
-                new SystemCommand.MakeToken(ORDERS, hash, ORIGIN, ADMIN))).result();
+        return ((Outcome.Done<String>) systems.makeToken(ORDERS, ORIGIN, ADMIN)).result();
     }
 
     private List<String> refused(SystemCommand command) {
@@ -104,7 +103,7 @@ class ShopSystemsTest {
                 .containsExactly("system-already-registered");
         assertThat(refused(new SystemCommand.WithdrawToken(ORDERS, "no reason", ORIGIN, ADMIN)))
                 .containsExactly("system-has-no-token");
-        assertThat(refused(new SystemCommand.AnswerFor(ORDERS, ADMIN, ORIGIN, ADMIN)))
+        assertThat(refused(new SystemCommand.AnswerFor(ORDERS, ORIGIN, ADMIN, ADMIN)))
                 .containsExactly("system-answerer-is-no-lead");
     }
 
@@ -128,7 +127,7 @@ class ShopSystemsTest {
         token();
         done(new SystemCommand.WithdrawToken(ORDERS, "a new one comes", ORIGIN, ADMIN));
         token();
-        done(new SystemCommand.AnswerFor(ORDERS, signer("P-0202", Role.LEAD), ORIGIN, ADMIN));
+        done(new SystemCommand.AnswerFor(ORDERS, ORIGIN, ADMIN, signer("P-0202", Role.LEAD)));
         assertEquals(systems.find(ORDERS).orElseThrow().state(), systems.all().getFirst());
         Map<String, List<String>> rows = FreshDatabase.rows(jdbc, projection);
         FreshDatabase.rebuild(jdbc, projection, ledger);
