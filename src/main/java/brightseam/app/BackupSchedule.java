@@ -1,6 +1,7 @@
 package brightseam.app;
 
 import brightseam.check.shell.Backup;
+import brightseam.check.shell.BackupStanding;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -25,7 +27,7 @@ import org.springframework.stereotype.Component;
  */
 @Component
 @ConditionalOnExpression("'${brightseam.backup-folder:}' != ''")
-public class BackupSchedule {
+class BackupSchedule {
 
     private static final Logger LOG = LoggerFactory.getLogger(BackupSchedule.class);
     private static final String NAME = "brightseam-\\d{8}-\\d{6}\\.zip";
@@ -35,30 +37,34 @@ public class BackupSchedule {
     private final Path folder;
     private final Duration every;
     private final int keep;
-    private volatile Standing standing = new Standing(Optional.empty(), Optional.empty());
+    private final BackupStanding standing;
+    private final AtomicBoolean busy = new AtomicBoolean();
 
-    /** The last backup that is there, and why the last attempt failed; empty where it did not. */
-    public record Standing(Optional<Instant> last, Optional<String> failure) {}
-
-    BackupSchedule(ControlSetup shop, @Value("${brightseam.backup-folder:}") Path folder,
+    BackupSchedule(ControlSetup shop, BackupStanding standing,
+            @Value("${brightseam.backup-folder:}") Path folder,
             @Value("${brightseam.backup-hours:24}") long hours, @Value("${brightseam.backup-keep:14}") int keep) {
         this.shop = shop;
+        this.standing = standing;
         this.folder = folder.toAbsolutePath().normalize();
         this.every = Duration.ofHours(Math.max(1, hours));
         this.keep = Math.max(1, keep);
     }
 
-    /** How backups stand. */
-    public Standing standing() {
-        return standing;
-    }
-
-    /** Makes a backup where one is due. */
+    /** Makes a backup where one is due, on a thread of its own: others wait for the one that calls this. */
     @Scheduled(fixedDelay = LOOK_MILLIS, initialDelay = LOOK_MILLIS)
     void look() {
-        run(Instant.now());
+        if (busy.compareAndSet(false, true)) {
+            Thread.ofPlatform().name("backup").daemon().start(() -> {
+                try {
+                    run(Instant.now());
+                } finally {
+                    busy.set(false);
+                }
+            });
+        }
     }
 
+    /** Makes a backup where one is due at {@code now}. */
     void run(Instant now) {
         Optional<Instant> last = Optional.empty();
         try {
@@ -69,10 +75,10 @@ public class BackupSchedule {
                 last = newest();
                 thin();
             }
-            standing = new Standing(last, Optional.empty());
+            standing.went(last);
         } catch (IOException | RuntimeException failure) {
             LOG.error("the backup into {} failed", folder, failure);
-            standing = new Standing(last, Optional.of(String.valueOf(failure.getMessage())));
+            standing.failed(last, String.valueOf(failure.getMessage()));
         }
     }
 

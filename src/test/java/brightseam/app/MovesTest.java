@@ -14,9 +14,15 @@ import brightseam.report.shell.Records;
 import brightseam.seal.shell.Seals;
 import brightseam.traveller.shell.Card;
 import brightseam.traveller.shell.Travellers;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import com.zaxxer.hikari.HikariDataSource;
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -50,6 +56,7 @@ class MovesTest {
 
     private static final int SIGNERS = 8;
     private static final int BEFORE_THE_BACKUP = 40;
+    private static final int LINES_LOOKED_AT = 300;
 
     private static ShopServer shop;
 
@@ -137,6 +144,9 @@ class MovesTest {
                 assertThat(zip.stream().map(ZipEntry::getName))
                         .contains("entries.ndjson", "seals.ndjson", "readings.ndjson", "heads.txt")
                         .noneMatch(name -> name.endsWith(".key") || name.contains("pin") || name.contains("pepper"));
+                for (String lines : List.of("entries", "seals", "readings")) {
+                    assertLinesKeepTheSchema(zip, lines + ".ndjson");
+                }
             }
             assertThat(run(0, ImportCommand::run, file.toString(), "--brightseam.data=" + copy))
                     .contains("ALL FITS", "IMPORTED into", "PINs were not in the export");
@@ -168,6 +178,17 @@ class MovesTest {
             }
         } finally {
             shop.open();
+        }
+    }
+
+    private static void assertLinesKeepTheSchema(ZipFile zip, String name) throws IOException {
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("shared/schemas/export.schema.json")));
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(
+                zip.getInputStream(zip.getEntry(name)), StandardCharsets.UTF_8))) {
+            List<String> lines = in.lines().limit(LINES_LOOKED_AT).toList();
+            assertThat(lines).isNotEmpty().allSatisfy(line ->
+                    assertThat(schema.validate(line, InputFormat.JSON)).as(line).isEmpty());
         }
     }
 

@@ -16,6 +16,7 @@ import java.sql.Statement;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -61,7 +62,8 @@ public final class Backup {
         /** For people. */
         public List<String> words() {
             return List.of(
-                    String.format(java.util.Locale.ROOT, "Backed up %,d entries into %s (%,d bytes).", entries, file, bytes),
+                    String.format(Locale.ROOT, "Backed up %,d entries into %s (%,d bytes).", entries, file,
+                            bytes),
                     withKeys
                             ? "The secret keys and the other secrets of the data folder ARE in it: whoever has the file"
                                     + " can sign as this shop. Keep it locked away."
@@ -103,6 +105,7 @@ public final class Backup {
 
     /** H2's own online backup: consistent, and it holds up nobody. */
     private static void copyDatabase(DataSource database, Path zip, Path copy) throws IOException {
+        refuseServer(database);
         JdbcClient.create(database).sql("backup to ?").param(zip.toString()).update();
         try (ZipInputStream in = new ZipInputStream(Files.newInputStream(zip))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
@@ -114,6 +117,18 @@ public final class Backup {
         Files.delete(zip);
         if (!Files.exists(copy)) {
             throw new IOException("the database gave no copy of itself");
+        }
+    }
+
+    private static void refuseServer(DataSource database) throws IOException {
+        try (Connection connection = database.getConnection()) {
+            String product = connection.getMetaData().getDatabaseProductName();
+            if (!product.equals("H2")) {
+                throw new IOException("the records lie in " + product + ". Take them with its own command (pg_dump"
+                        + " --format=custom) and copy the data folder, which holds heads and keys");
+            }
+        } catch (SQLException failure) {
+            throw new IOException("the database does not answer: " + failure.getMessage(), failure);
         }
     }
 

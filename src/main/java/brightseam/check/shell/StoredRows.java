@@ -6,6 +6,8 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -14,6 +16,7 @@ public final class StoredRows {
 
     private static final int ROWS_AT_ONCE = 2_000;
     private static final int WAITING_MAX = 4;
+    private static final long LOOK_MILLIS = 100;
 
     private final JdbcClient jdbc;
 
@@ -32,7 +35,8 @@ public final class StoredRows {
     /** Gives every row to {@code work}, in portions; the next ones are read meanwhile. */
     public void forEach(Consumer<List<StoredRow>> work) {
         BlockingQueue<Batch> waiting = new ArrayBlockingQueue<>(WAITING_MAX);
-        Thread reader = Thread.ofPlatform().name("ledger-reader").daemon().start(() -> read(waiting));
+        AtomicBoolean ended = new AtomicBoolean();
+        Thread.ofPlatform().name("ledger-reader").daemon().start(() -> read(waiting, ended));
         try {
             for (Batch batch = waiting.take(); ; batch = waiting.take()) {
                 if (batch.failure() != null) {
@@ -47,11 +51,12 @@ public final class StoredRows {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while the ledger was read", interrupted);
         } finally {
-            reader.interrupt();
+            ended.set(true);
+            waiting.clear();
         }
     }
 
-    /** At most {@code limit} rows of {@code stream} above {@code version}. */
+    /** The rows of {@code stream} above {@code version} that come before {@code position}. */
     List<StoredRow> ofStream(String stream, long version, long position) {
         return jdbc.sql("""
                         select position, stream, version, type, json, previous, hash from ledger_entry
@@ -60,26 +65,28 @@ public final class StoredRows {
                 .params(stream, version, position).query(StoredRows::row).list();
     }
 
-    private void read(BlockingQueue<Batch> waiting) {
+    /** Nobody interrupts it: the database would lose its file by that. */
+    private void read(BlockingQueue<Batch> waiting, AtomicBoolean ended) {
         try {
             long position = Long.MIN_VALUE;
             List<StoredRow> rows;
             do {
                 rows = after(position);
-                waiting.put(new Batch(rows, null));
+                put(waiting, new Batch(rows, null), ended);
                 position = rows.isEmpty() ? position : rows.getLast().position();
-            } while (!rows.isEmpty());
+            } while (!rows.isEmpty() && !ended.get());
         } catch (RuntimeException failure) {
-            tell(waiting, failure);
-        } catch (InterruptedException nobodyWaits) {
-            Thread.currentThread().interrupt();
+            put(waiting, new Batch(List.of(), failure), ended);
         }
     }
 
-    private static void tell(BlockingQueue<Batch> waiting, RuntimeException failure) {
+    private static void put(BlockingQueue<Batch> waiting, Batch batch, AtomicBoolean ended) {
         try {
-            waiting.put(new Batch(List.of(), failure));
-        } catch (InterruptedException nobodyWaits) {
+            boolean taken = false;
+            while (!taken && !ended.get()) {
+                taken = waiting.offer(batch, LOOK_MILLIS, TimeUnit.MILLISECONDS);
+            }
+        } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }
     }

@@ -46,7 +46,7 @@ final class StoredTiles {
     /** Stored tiles that a tree of {@code size} leaves does not have. */
     Optional<BrokenLink> surplus(long size) {
         return jdbc.sql("select level, tile_index from ledger_tile order by level, tile_index desc")
-                .query((row, number) -> new Place(row.getInt(1), row.getLong(2))).stream()
+                .query((row, number) -> new Place(row.getInt(1), row.getLong(2))).list().stream()
                 .filter(tile -> tile.level() < 0 || tile.index() < 0
                         || tile.index() >= size >>> Math.min(Long.SIZE - 1, (tile.level() + 1) * Tile.BITS))
                 .findFirst()

@@ -1,5 +1,6 @@
 package brightseam.ui.admin;
 
+import brightseam.check.shell.BackupStanding;
 import brightseam.people.Role;
 import brightseam.ui.desk.Desk;
 import brightseam.ui.desk.DeskPage;
@@ -18,7 +19,7 @@ import jakarta.annotation.security.RolesAllowed;
 @RolesAllowed({"LEAD", "ADMINISTRATOR"})
 class ShopView extends DeskPage {
 
-    ShopView(Desk desk) {
+    ShopView(Desk desk, BackupStanding backups) {
         super(desk, "Shop registers");
         UnorderedList ways = new UnorderedList();
         ways.addClassName("desk-list");
@@ -38,6 +39,9 @@ class ShopView extends DeskPage {
         ways.add(way("labels", "Labels", "print labels and badges"));
         show(ways, Forms.note("A new shop begins with people, then procedures, stations, bins and heats; then a kit"
                 + " can be released."));
+        if (desk.holds(Role.ADMINISTRATOR)) {
+            show(Forms.note(backups.words()));
+        }
     }
 
     private static ListItem way(String path, String title, String what) {

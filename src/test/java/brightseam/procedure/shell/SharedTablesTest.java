@@ -38,7 +38,7 @@ class SharedTablesTest {
     @ParameterizedTest
     @ValueSource(strings = {
         "procedure", "source", "stations", "units", "gloves", "supplies", "cautions", "kept-away", "line",
-        "chamber-materials", "session-needs"})
+        "chamber-materials", "session-needs", "export"})
     void every_schema_is_one_by_the_draft_it_names(String name) {
         String schema = SharedFile.text("schemas/" + name + ".schema.json");
         String draft = SpecificationVersion.DRAFT_2020_12.getDialectId();
