@@ -38,6 +38,7 @@ final class Sealing {
     private final StartCheck check;
     private final BooleanSupplier leads;
     private GrowingTree tree = new GrowingTree();
+    private boolean hasLed;
     private volatile Optional<Sealed> latest = Optional.empty();
     private volatile Optional<String> trouble = Optional.empty();
 
@@ -61,7 +62,7 @@ final class Sealing {
      * @throws SealsUnusable where it does not fit and nobody accepted that for this head
      */
     synchronized void begin(Optional<Loss.Accepted> accepted) {
-        StartCheck.Found found = check.look(onDisk.stored(), clock.now().wall());
+        StartCheck.Found found = check.look(onDisk.stored(), clock.now().wall(), leads.getAsBoolean());
         if (found.unfit().isPresent()) {
             Sealed head = found.head().orElseThrow();
             Loss.Accepted loss = accepted.filter(one -> one.size() == head.size())
@@ -69,7 +70,7 @@ final class Sealing {
             new Loss(ledger, transaction, rows, tiles, keys, file).note(head, found.unfit().get(), loss,
                     onDisk.stored(), new Origin(clock.now(), Origin.SHOP, "server", clock.isDemo()));
             goOn(rows.latest());
-        } else {
+        } else if (leads.getAsBoolean()) {
             goOn(found.head());
         }
     }
@@ -122,7 +123,7 @@ final class Sealing {
     }
 
     private void extend(long target) {
-        if (!file.last().equals(latest.map(Sealed::note))) {
+        if (!hasLed || !file.last().equals(latest.map(Sealed::note))) {
             takeUp();
         }
         GrowingTree grown = tree.copy();
@@ -138,7 +139,7 @@ final class Sealing {
 
     /** Another node sealed meanwhile, or somebody changed the file. */
     private void takeUp() {
-        StartCheck.Found found = check.look(onDisk.stored(), clock.now().wall());
+        StartCheck.Found found = check.look(onDisk.stored(), clock.now().wall(), hasLed);
         if (found.unfit().isPresent()) {
             throw new LedgerAltered(found.unfit().get().words(found.head().orElseThrow()));
         }
@@ -160,6 +161,7 @@ final class Sealing {
         head.filter(one -> !file.last().equals(Optional.of(one.note()))).ifPresent(one -> file.append(one.note()));
         tree = grown;
         latest = head;
+        hasLed = true;
     }
 
     /** The entries right of the last full tile must still be those that were sealed. */

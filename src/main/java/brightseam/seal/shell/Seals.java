@@ -4,6 +4,7 @@ import brightseam.kernel.Origin;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.ledger.Entry;
 import brightseam.ledger.Outcome;
+import brightseam.ledger.shell.Lead;
 import brightseam.ledger.shell.Ledger;
 import brightseam.ledger.shell.OnDisk;
 import brightseam.seal.BackDating;
@@ -94,7 +95,7 @@ public class Seals implements AutoCloseable {
      * @throws SealsUnusable where the two do not fit
      */
     Seals(Ledger ledger, OnDisk onDisk, ShopClock clock, JdbcTemplate jdbc, PlatformTransactionManager transactions,
-            SealSettings settings) {
+            Lead lead, SealSettings settings) {
         this.ledger = ledger;
         this.clock = clock;
         this.settings = settings;
@@ -107,11 +108,12 @@ public class Seals implements AutoCloseable {
             folder.begin(settings.name(), clock.now().wall());
         }
         this.sealing = new Sealing(ledger, onDisk, clock, new TransactionTemplate(transactions), rows, tiles, keys,
-                file, () -> true);
+                file, lead::isLead);
         sealing.begin(Loss.parse(settings.lossNoted()));
         this.sealer = new Sealer(ledger, sealing::seal, sealing::sealAtEnd, settings.sealMillis());
         this.witnesses = new Witnesses(
-                settings.witnesses(), settings.witnessSeconds(), sealing::latest, this::isExtended);
+                settings.witnesses(), settings.witnessSeconds(),
+                () -> lead.isLead() ? sealing.latest() : Optional.empty(), this::isExtended);
     }
 
     /** The last head; empty where the ledger was never sealed. */

@@ -35,8 +35,12 @@ final class StartCheck {
         this.file = file;
     }
 
-    /** Looks, where {@code stored} entries are there at {@code now}; changes nothing. */
-    Found look(long stored, Instant now) {
+    /**
+     * Looks, where {@code stored} entries are there at {@code now}; changes nothing.
+     *
+     * @param isLead whether this node seals: another one may have no file yet
+     */
+    Found look(long stored, Instant now, boolean isLead) {
         Optional<Sealed> inRows = rows.latest();
         Optional<String> note = file.last();
         Optional<Sealed> inFile = note.flatMap(StartCheck::head);
@@ -45,7 +49,8 @@ final class StartCheck {
         }
         Sealed head = inFile.filter(one -> inRows.isEmpty() || one.size() >= inRows.get().size())
                 .or(() -> inRows).orElseGet(() -> new Sealed(0, TreeHash.EMPTY, "", now));
-        return new Found(Optional.of(head), unfit(head, note, inFile, stored, now));
+        return new Found(Optional.of(head), unfit(head, note, inFile, stored, now)
+                .filter(found -> isLead || !(found instanceof Unfit.FileMissing)));
     }
 
     private Optional<Unfit> unfit(Sealed head, Optional<String> note, Optional<Sealed> inFile, long stored,

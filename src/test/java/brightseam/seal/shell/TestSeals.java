@@ -30,7 +30,7 @@ public final class TestSeals implements AutoCloseable {
         Optional<Seals> made = Optional.empty();
         try {
             made = Optional.of(new Seals(ledger.ledger(), onDisk, clock, new JdbcTemplate(ledger.source()),
-                    new JdbcTransactionManager(ledger.source()), settings));
+                    new JdbcTransactionManager(ledger.source()), () -> true, settings));
         } finally {
             if (made.isEmpty()) {
                 onDisk.close();
