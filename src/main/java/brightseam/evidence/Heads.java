@@ -1,6 +1,7 @@
 package brightseam.evidence;
 
 import brightseam.seal.Checkpoint;
+import brightseam.seal.Hash;
 import brightseam.seal.MerkleProof;
 import brightseam.seal.NoteVerifier;
 import brightseam.seal.SignedNote;
@@ -10,12 +11,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The heads of a file, their signatures and consistency checked.
  *
  * @param checkpoint the head that every entry is proven against
- * @param signers who signed it
+ * @param signers who signed it, of the keys that bear the ledger's name
  * @param times every head that bounds times, growing, the checkpoint last
  * @param earlier how many earlier heads there are, whether they bound times or not
  */
@@ -27,11 +29,17 @@ record Heads(Checkpoint checkpoint, Set<NoteVerifier> signers, List<At> times, i
     /** The ledger had {@code size} entries at {@code time}, as the key's holder says. */
     record At(long size, Instant time) {}
 
-    private record Signed(Checkpoint head, Set<NoteVerifier> signers) {}
+    private record Signed(Checkpoint head, Set<NoteVerifier> signers) {
+
+        /** Those that bear the ledger's name: a trusted key of one shop does not vouch for the ledger of another. */
+        Set<NoteVerifier> own() {
+            return signers.stream().filter(key -> key.name().equals(head.origin())).collect(Collectors.toSet());
+        }
+    }
 
     static Checked<Heads> of(Evidence evidence, Keys keys) {
         return signed(NAME, evidence.checkpoint(), keys).then(last -> {
-            if (!keys.count(last.signers())) {
+            if (!keys.count(last.own())) {
                 return new Checked.Wrong<>(new Misfit.NotSignedByGiven(String.join(", ",
                         last.signers().stream().map(NoteVerifier::text).toList())));
             }
@@ -45,7 +53,7 @@ record Heads(Checkpoint checkpoint, Set<NoteVerifier> signers, List<At> times, i
         for (int i = 0; i < heads.size(); i++) {
             String name = "earlier head " + (i + 1);
             long smallest = before;
-            List<brightseam.seal.Hash> path = heads.get(i).consistency();
+            List<Hash> path = heads.get(i).consistency();
             Checked<Signed> checked = signed(name, heads.get(i).note(), keys)
                     .then(one -> fits(name, one, last, smallest, path));
             switch (checked) {
@@ -59,11 +67,11 @@ record Heads(Checkpoint checkpoint, Set<NoteVerifier> signers, List<At> times, i
             }
         }
         at(last, keys).ifPresent(times::add);
-        return new Checked.Right<>(new Heads(last.head(), last.signers(), List.copyOf(times), heads.size()));
+        return new Checked.Right<>(new Heads(last.head(), last.own(), List.copyOf(times), heads.size()));
     }
 
     private static Checked<Signed> fits(
-            String name, Signed one, Signed last, long before, List<brightseam.seal.Hash> path) {
+            String name, Signed one, Signed last, long before, List<Hash> path) {
         Checkpoint head = one.head();
         if (!head.origin().equals(last.head().origin())) {
             return new Checked.Wrong<>(new Misfit.OtherLedger(name, head.origin(), last.head().origin()));
@@ -88,7 +96,7 @@ record Heads(Checkpoint checkpoint, Set<NoteVerifier> signers, List<At> times, i
 
     private static Optional<At> at(Signed signed, Keys keys) {
         return signed.head().extensions().stream().filter(line -> line.startsWith(TIME)).findFirst()
-                .filter(line -> keys.count(signed.signers()))
+                .filter(line -> keys.count(signed.own()))
                 .flatMap(line -> instant(line.substring(TIME.length())))
                 .map(time -> new At(signed.head().size(), time));
     }

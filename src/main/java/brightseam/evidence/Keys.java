@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Public keys: those that were given from outside, which count, and those that the file states, which only show whether
@@ -46,14 +47,14 @@ record Keys(List<NoteVerifier> given, List<NoteVerifier> stated) {
         return new Checked.Right<>(signers);
     }
 
-    /** Whether one of {@code signers} was given; where no key was given, every signature counts alike. */
+    /** Whether one of {@code signers} was given; where no key was given, any of them. */
     boolean count(Set<NoteVerifier> signers) {
-        return given.isEmpty() || signers.stream().anyMatch(given::contains);
+        return given.isEmpty() ? !signers.isEmpty() : signers.stream().anyMatch(given::contains);
     }
 
     private Optional<NoteVerifier> known(SignedNote.Line line) {
         String id = HexFormat.of().formatHex(line.id());
-        return java.util.stream.Stream.concat(given.stream(), stated.stream())
+        return Stream.concat(given.stream(), stated.stream())
                 .filter(key -> key.name().equals(line.name()) && key.idHex().equals(id)).findFirst();
     }
 }

@@ -33,8 +33,8 @@ public final class MisfitWords {
                     + " and is not in the file: " + wrong.name() + ".";
             case Misfit.SignatureWrong wrong -> "The signature under " + wrong.head() + " is not that of the key "
                     + wrong.key() + ": head or signature was changed.";
-            case Misfit.NotSignedByGiven wrong -> "No key that was given signed this. It is signed by "
-                    + wrong.signers() + ".";
+            case Misfit.NotSignedByGiven wrong -> "No key that was given and bears the name of the"
+                    + " ledger signed this. It is signed by " + wrong.signers() + ".";
             case Misfit.OtherLedger wrong -> "The " + wrong.head() + " is of another ledger: " + wrong.found()
                     + ", not " + wrong.expected() + ".";
             case Misfit.HeadOutOfOrder wrong -> "The " + wrong.head() + ", of " + wrong.size()

@@ -130,6 +130,15 @@ class EvidenceVerifierTest {
     }
 
     @Test
+    void a_trusted_key_does_not_vouch_for_a_ledger_of_another_name() {
+        SampleLedger posing = new SampleLedger("another-shop");
+        posing.add("traveller/T-1042", "released.1", SampleLedger.released("T-1042", "0".repeat(64)));
+        Evidence told = new Evidence(new TravellerId("T-1042"), posing.head(1, SampleLedger.KEY), List.of(),
+                List.of(), List.of(posing.part("traveller/T-1042")));
+        assertThat(misfit(told, KEY)).isInstanceOf(Misfit.NotSignedByGiven.class);
+    }
+
+    @Test
     void after_a_rotation_the_old_key_vouches_for_heads_of_its_time_and_the_new_one_for_the_rest() {
         Evidence real = ledger.evidence();
         Evidence rotated = new Evidence(real.traveller(), ledger.head(12, SampleLedger.NEXT_KEY), real.heads(),
