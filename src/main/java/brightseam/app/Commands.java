@@ -2,10 +2,14 @@ package brightseam.app;
 
 import brightseam.evidence.shell.VerifyFile;
 import brightseam.procedure.shell.CheckProcedures;
+import ch.qos.logback.classic.Level;
+import ch.qos.logback.classic.LoggerContext;
 import java.io.PrintStream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** What the program does instead of running the server, by the word that is its first argument. */
 enum Commands {
@@ -45,8 +49,11 @@ enum Commands {
                 : Arrays.stream(values()).filter(command -> command.word.equals(arguments[0])).findFirst();
     }
 
-    /** Runs with all {@code arguments} of the program, the word first; answers the exit status. */
+    /** Runs with all {@code arguments} of the program, the word first; answers the exit status. Logs warnings alone. */
     int run(String[] arguments, PrintStream out) {
+        if (LoggerFactory.getILoggerFactory() instanceof LoggerContext logs) {
+            logs.getLogger(Logger.ROOT_LOGGER_NAME).setLevel(Level.WARN);
+        }
         return command.run(List.of(arguments).subList(1, arguments.length), out);
     }
 }

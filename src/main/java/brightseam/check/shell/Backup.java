@@ -68,8 +68,8 @@ public final class Backup {
                             ? "The secret keys and the other secrets of the data folder ARE in it: whoever has the file"
                                     + " can sign as this shop. Keep it locked away."
                             : "The secret keys are not in it. A shop restored from it makes a new key, and PINs have to"
-                                    + " be set anew, unless you keep the folder of the keys elsewhere. --with-keys packs"
-                                    + " them.");
+                                    + " be set anew, unless you keep the folder of the keys elsewhere. --with-keys"
+                                    + " packs them.");
         }
     }
 

@@ -75,7 +75,8 @@ final class ReplayThread {
             try {
                 projection.apply(entry);
             } catch (RuntimeException failure) {
-                failed = new BrokenLink("entry " + entry.position() + " (" + entry.type() + " of " + entry.stream() + ")",
+                failed = new BrokenLink(
+                        "entry " + entry.position() + " (" + entry.type() + " of " + entry.stream() + ")",
                         "cannot be replayed into " + String.join(", ", projection.tables()), "a known event",
                         String.valueOf(failure.getMessage()));
             }

@@ -51,7 +51,8 @@ public final class Export {
         /** For people. */
         public List<String> words() {
             List<String> words = new ArrayList<>(List.of(String.format(Locale.ROOT,
-                    "Exported %,d entries, %,d readings and %,d pictures into %s.", entries, readings, pictures, file)));
+                    "Exported %,d entries, %,d readings and %,d pictures into %s.", entries, readings, pictures,
+                    file)));
             words.add(leftOut.isEmpty()
                     ? "Secrets ARE in it: keys, hashes of PINs, tokens. Keep it locked away."
                     : "Left out, because they are secret: the secret keys, " + String.join(", ", leftOut)

@@ -165,7 +165,8 @@ public final class Import {
         for (PackedZip.Listed listed : manifest.files()) {
             if (listed.name().equals(Export.HEADS) || listed.name().startsWith("keys/")) {
                 Path target = data.resolve(listed.name()).normalize();
-                if (!listed.name().matches("heads\\.txt|keys/[A-Za-z0-9_][A-Za-z0-9_.-]*") || !target.startsWith(data)) {
+                if (!listed.name().matches("heads\\.txt|keys/[A-Za-z0-9_][A-Za-z0-9_.-]*")
+                        || !target.startsWith(data)) {
                     throw new IOException("it names a file that no export has: " + listed.name());
                 }
                 OwnFiles.write(target, zip.stream(listed.name()));
