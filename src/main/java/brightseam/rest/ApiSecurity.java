@@ -23,7 +23,7 @@ class ApiSecurity {
 
     @Bean
     @Order(Ordered.HIGHEST_PRECEDENCE)
-    SecurityFilterChain apiSecurity(HttpSecurity http, ShopSystems systems) throws Exception {
+    SecurityFilterChain apiPaths(HttpSecurity http, ShopSystems systems) throws Exception {
         http.securityMatcher("/api", "/api/**")
                 .authorizeHttpRequests(paths -> paths.anyRequest().permitAll())
                 .sessionManagement(sessions -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
