@@ -51,8 +51,10 @@ public final class MillionEvents {
     /** Fills and prints. */
     public static void main(String[] args) throws Exception {
         long start = System.nanoTime();
-        long events = fill(Path.of(args[0]), args.length > 1 ? Long.parseLong(args[1]) : EVENTS);
-        System.out.printf("%,d events in %s, made in %.0f s%n", events, args[0], (System.nanoTime() - start) / 1e9);
+        List<String> given = Arguments.of(args);
+        Path folder = Path.of(given.getFirst());
+        long events = fill(folder, given.size() > 1 ? Long.parseLong(given.get(1)) : EVENTS);
+        System.out.printf("%,d events in %s, made in %.0f s%n", events, folder, (System.nanoTime() - start) / 1e9);
         System.exit(0);
     }
 

@@ -52,7 +52,7 @@ public final class ShopBench {
     public static void main(String[] args) throws Exception {
         ShopBench bench = new ShopBench();
         try {
-            bench.measure(List.of(args));
+            bench.measure(Arguments.of(args));
         } finally {
             bench.shop.close();
         }
@@ -115,7 +115,7 @@ public final class ShopBench {
         System.out.println("signers | bare, a commit each/s | bare, grouped/s | signatures/s | of each | of grouped");
         Path folder = Files.createTempDirectory("brightseam-bench");
         for (int signers : new int[] {1, 8, 64}) {
-            Signing signing = new Signing(shop, copies, cutting, CUT, closed);
+            Signing signing = new Signing(shop, copies, cutting, CUT, closed, signers);
             long[] counts = turns(folder.resolve("signers" + signers), signing, signers);
             System.out.printf("%7d | %21.0f | %15.0f | %12.0f | %7.2f | %10.2f%n", signers, counts[0] / SECONDS,
                     counts[1] / SECONDS, counts[2] / SECONDS, (double) counts[2] / counts[0],

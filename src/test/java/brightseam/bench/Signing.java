@@ -16,7 +16,8 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 /** Signs the first step of one traveller after another, through the service that the bench uses; the PIN aside. */
 final class Signing implements LedgerBench.Contender {
 
-    /** Fewer than the states that the shop keeps in memory: what is signed on a bench was loaded a moment before. */
+    /** At most so many are signed in one turn; fewer than the states that the shop keeps in memory. */
+    private static final int WAITING_FOR_ONE = 1_000;
     private static final int WAITING_MAX = 4_000;
 
     private final TravellerActions actions;
@@ -27,11 +28,13 @@ final class Signing implements LedgerBench.Contender {
     private final TravellerId original;
     private final TravellerId closed;
     private final StepId step;
+    private final int waitingMax;
     private final ConcurrentLinkedQueue<TravellerId> signed = new ConcurrentLinkedQueue<>();
     private final ConcurrentLinkedQueue<TravellerId> waiting = new ConcurrentLinkedQueue<>();
 
     /** {@code original} stands where {@code step} is to be signed next, {@code closed} is through. */
-    Signing(ShopServer shop, Copies copies, TravellerId original, StepId step, TravellerId closed) {
+    Signing(ShopServer shop, Copies copies, TravellerId original, StepId step, TravellerId closed,
+            int signers) {
         this.actions = shop.bean(TravellerActions.class);
         this.travellers = shop.bean(Travellers.class);
         this.actor = shop.bean(Crew.class).actor(DemoPerson.ILKA_FERROW);
@@ -40,13 +43,14 @@ final class Signing implements LedgerBench.Contender {
         this.original = original;
         this.step = step;
         this.closed = closed;
+        this.waitingMax = Math.min(WAITING_MAX, signers * WAITING_FOR_ONE);
     }
 
     /** Has enough travellers wait for a signature, and ends those that were signed. */
     void prepare() {
         copies.end(List.copyOf(signed), closed);
         signed.clear();
-        waiting.addAll(copies.of(original, WAITING_MAX - waiting.size()));
+        waiting.addAll(copies.of(original, waitingMax - waiting.size()));
         waiting.forEach(travellers::find);
     }
 
@@ -54,7 +58,7 @@ final class Signing implements LedgerBench.Contender {
     public void store(int caller, long turn) {
         TravellerId next = waiting.poll();
         if (next == null) {
-            throw new IllegalStateException("more than " + WAITING_MAX + " signatures in one turn");
+            throw new IllegalStateException("more than " + waitingMax + " signatures in one turn");
         }
         if (!(actions.signStep(actor, List.of(next), step, signer) instanceof Outcome.Done)) {
             throw new IllegalStateException(next + " was not signed");

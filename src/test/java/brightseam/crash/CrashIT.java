@@ -7,10 +7,13 @@ import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The crash harness, small, and what else can happen to a server's process and its folder. */
 class CrashIT {
@@ -18,18 +21,19 @@ class CrashIT {
     private static final int ROUNDS = 3;
     private static final int TABLETS = 12;
     private static final long SEED = 20_310_304;
-    private static final long MILLIS_MAX = 120_000;
+    private static final int MINUTES_MAX = 2;
     private static final long ROOM_BYTES = 400_000;
 
     @TempDir
     static Path folder;
 
     private static final HttpClient HTTP = HttpClient.newHttpClient();
-    private static List<String> faults;
+    private static CrashHarness.Result result;
 
     @BeforeAll
     static void crash() throws Exception {
-        faults = CrashHarness.run(folder.resolve("killed"), ROUNDS, TABLETS, SEED, MILLIS_MAX, System.out);
+        result = CrashHarness.run(folder.resolve("killed"),
+                new CrashHarness.Plan(ROUNDS, TABLETS, SEED, MINUTES_MAX, true, Optional.empty()), System.out);
     }
 
     @AfterAll
@@ -39,7 +43,7 @@ class CrashIT {
 
     @Test
     void what_was_acknowledged_survives_every_kill() {
-        assertThat(faults).isEmpty();
+        assertThat(result.faults()).isEmpty();
     }
 
     @Test
@@ -79,15 +83,33 @@ class CrashIT {
         }
     }
 
-    /** Zeroes or cuts the last bytes of the database, as a torn write leaves it. */
-    static void tear(Path database, long bytes, boolean cut) throws Exception {
-        try (RandomAccessFile file = new RandomAccessFile(database.toFile(), "rw")) {
-            long length = Math.max(0, file.length() - bytes);
-            if (cut) {
-                file.setLength(length);
+    /** What a torn write leaves: the server refuses in words, or nothing that was acknowledged is missing. */
+    @ParameterizedTest
+    @CsvSource({"0.01, false", "0.3, true"})
+    void a_torn_end_of_the_database_is_refused_or_loses_nothing(double share, boolean cut) throws Exception {
+        Path torn = folder.resolve("torn" + cut);
+        SmallDisk.copy(folder.resolve("killed"), torn);
+        tear(torn.resolve("brightseam.mv.db"), share, cut);
+        try (ServerProcess server = ServerProcess.start(torn, ServerProcess.Way.plain())) {
+            if (server.isRunning()) {
+                assertThat(LedgerLook.at(HTTP, server.url()).faults(result.acknowledged())).isEmpty();
             } else {
-                file.seek(length);
-                file.write(new byte[(int) bytes]);
+                assertThat(server.exit()).isNotZero();
+                assertThat(server.said()).containsPattern("ledger|The database");
+                System.out.println("torn by " + share + ": " + server.said().lines()
+                        .filter(line -> line.matches(".*(ledger|The database).*")).findFirst().orElseThrow());
+            }
+        }
+    }
+
+    private static void tear(Path database, double share, boolean cut) throws Exception {
+        try (RandomAccessFile file = new RandomAccessFile(database.toFile(), "rw")) {
+            int bytes = (int) (file.length() * share);
+            if (cut) {
+                file.setLength(file.length() - bytes);
+            } else {
+                file.seek(file.length() - bytes);
+                file.write(new byte[bytes]);
             }
         }
     }

@@ -15,15 +15,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** The whole ledger as the server that came back shows it, looked through from outside. */
 final class LedgerLook {
+
+    private static final Pattern ELAPSED = Pattern.compile("\"elapsed_millis\":(\\d{1,15})");
+    /** Between two entries of a run lie at most a kill and a start of the server. */
+    private static final long ELAPSED_MILLIS_MAX = 30 * 60_000;
 
     private final Map<String, String> hashes = new HashMap<>();
     private final Map<StreamName, List<String>> types = new TreeMap<>();
     private final ChainVerifier verifier = new ChainVerifier();
     private final List<String> faults = new ArrayList<>();
     private long entries;
+    private long elapsedMillis;
 
     private LedgerLook() {}
 
@@ -89,6 +95,17 @@ final class LedgerLook {
         hashes.put(entry.stream() + " " + entry.version(), entry.hash());
         types.computeIfAbsent(entry.stream(), first -> new ArrayList<>()).add(entry.type());
         entries = entry.position();
+        if (entry.stream().family().equals("traveller")) {
+            ELAPSED.matcher(entry.json()).results().forEach(found -> elapsed(entry, Long.parseLong(found.group(1))));
+        }
+    }
+
+    /** A stepped wall clock neither stretches nor shortens the shop's elapsed time; tablets that wait are near it. */
+    private void elapsed(Entry entry, long millis) {
+        if (elapsedMillis > 0 && Math.abs(millis - elapsedMillis) > ELAPSED_MILLIS_MAX) {
+            faults.add("elapsed time goes from " + elapsedMillis + " to " + millis + " ms at " + entry.position());
+        }
+        elapsedMillis = millis;
     }
 
     private static Entry entry(String line) {

@@ -8,10 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 
 /** A server in a process of its own, on a data folder; it can be killed as a power switch would. */
-final class ServerProcess implements AutoCloseable {
+public final class ServerProcess implements AutoCloseable {
 
     private static final long START_SECONDS = 180;
 
@@ -26,10 +27,10 @@ final class ServerProcess implements AutoCloseable {
     }
 
     /** How a server is started besides its folder: its environment, what stands before {@code java}, and arguments. */
-    record Way(Map<String, String> environment, List<String> before, List<String> arguments) {
+    public record Way(Map<String, String> environment, List<String> before, List<String> arguments) {
 
         /** As it is started in a shop. */
-        static Way plain(String... arguments) {
+        public static Way plain(String... arguments) {
             return new Way(Map.of(), List.of(), List.of(arguments));
         }
     }
@@ -51,7 +52,7 @@ final class ServerProcess implements AutoCloseable {
     }
 
     /** Starts one on {@code folder} and returns when it answers. */
-    static ServerProcess running(Path folder, Way way) throws Exception {
+    public static ServerProcess running(Path folder, Way way) throws Exception {
         ServerProcess server = start(folder, way);
         try {
             server.port.get(START_SECONDS, TimeUnit.SECONDS);
@@ -63,7 +64,7 @@ final class ServerProcess implements AutoCloseable {
     }
 
     /** Where it listens, without a slash at the end. */
-    String url() {
+    public String url() {
         return "http://localhost:" + port.join();
     }
 
@@ -74,7 +75,7 @@ final class ServerProcess implements AutoCloseable {
     }
 
     /** Asks it to end as a service manager does, and waits. */
-    void stop() throws InterruptedException {
+    public void stop() throws InterruptedException {
         process.destroy();
         process.waitFor();
         reading.join();
@@ -87,6 +88,16 @@ final class ServerProcess implements AutoCloseable {
         }
         reading.join();
         return process.exitValue();
+    }
+
+    /** Whether it comes to answer; waits until it does or has ended. */
+    boolean isRunning() throws Exception {
+        try {
+            port.get(START_SECONDS, TimeUnit.SECONDS);
+            return true;
+        } catch (ExecutionException ended) {
+            return false;
+        }
     }
 
     boolean isAlive() {

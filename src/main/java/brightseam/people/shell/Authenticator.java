@@ -43,6 +43,7 @@ public class Authenticator {
     static final String SIGNED_IN_AND_PIN = "signed-in+pin";
 
     private static final int CLAIMS_MAX = 3;
+    private static final long PAUSE_MILLIS_MAX = PinRules.pauseSeconds(PinRules.FAILURES_MAX) * 1000L;
 
     private final PersonReader people;
     private final PersonJournal journal;
@@ -156,7 +157,13 @@ public class Authenticator {
     }
 
     private boolean mayTry(Kept kept) {
-        return !kept.isClosed() && kept.nextTryMillis() <= time.millis();
+        return !kept.isClosed() && waitMillis(kept) <= 0;
+    }
+
+    /** A wait longer than any pause comes from a wall clock that was set back meanwhile: nobody waits for hours. */
+    private long waitMillis(Kept kept) {
+        long wait = kept.nextTryMillis() - time.millis();
+        return wait > PAUSE_MILLIS_MAX ? 0 : wait;
     }
 
     private Optional<Recognition> unchecked(Person person, Kept kept, String tablet) {
@@ -166,7 +173,7 @@ public class Authenticator {
             }
             return Optional.of(new NotRecognised(new PinClosed(person.badge())));
         }
-        long waitMillis = kept.nextTryMillis() - time.millis();
+        long waitMillis = waitMillis(kept);
         return waitMillis > 0
                 ? Optional.of(new NotRecognised(new PinTooSoon(person.badge(), Math.ceilDiv(waitMillis, 1000L))))
                 : Optional.empty();

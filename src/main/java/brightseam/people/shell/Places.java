@@ -47,7 +47,8 @@ class Places {
                 window.tries() <= 1 ? null : new Window(window.startMillis(), window.tries() - 1));
     }
 
+    /** A window that begins in the future was begun before the wall clock was set back. */
     private static boolean isOver(Window window, long nowMillis) {
-        return nowMillis - window.startMillis() >= WINDOW_MILLIS;
+        return nowMillis - window.startMillis() >= WINDOW_MILLIS || nowMillis < window.startMillis();
     }
 }

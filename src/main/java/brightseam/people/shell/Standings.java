@@ -1,21 +1,18 @@
 package brightseam.people.shell;
 
 import brightseam.kernel.BadgeId;
-import brightseam.people.Role;
 import brightseam.people.Standing;
-import java.util.List;
 import java.util.Optional;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 
-/** Says who may do what at this moment; asked before every command, so in one query. */
+/** Says who may do what at this moment; asked before every command. */
 @Service
 public class Standings {
 
-    private final JdbcClient jdbc;
+    private final PersonReader people;
 
-    Standings(JdbcClient jdbc) {
-        this.jdbc = jdbc;
+    Standings(PersonReader people) {
+        this.people = people;
     }
 
     /**
@@ -25,16 +22,6 @@ public class Standings {
      * @throws org.springframework.dao.DataAccessException where the database does not answer
      */
     public Optional<Standing> of(BadgeId badge) {
-        List<Line> lines = jdbc.sql("""
-                        select p.active, r.role from person_row p left join person_role_row r on r.badge = p.badge
-                        where p.badge = ?""")
-                .params(badge.value())
-                .query((row, number) -> new Line(row.getBoolean("active"),
-                        Optional.ofNullable(row.getString("role")).map(Role::valueOf)))
-                .list();
-        return lines.stream().findFirst().map(first -> Standing.of(first.active(),
-                lines.stream().flatMap(line -> line.role().stream()).toList()));
+        return people.find(badge).map(person -> Standing.of(person.active(), person.roles()));
     }
-
-    private record Line(boolean active, Optional<Role> role) {}
 }

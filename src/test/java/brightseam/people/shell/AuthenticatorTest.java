@@ -78,6 +78,21 @@ class AuthenticatorTest {
     }
 
     @Test
+    void a_wall_clock_that_was_set_back_by_hours_makes_nobody_wait_for_hours() {
+        IntStream.range(0, 3).forEach(i -> sign(BO, WRONG));
+        desk.pass(Duration.ofHours(-5));
+        assertThat(sign(BO, PIN)).isInstanceOf(Recognised.class);
+        assertThat(sign(BO, WRONG)).isInstanceOf(NotRecognised.class);
+    }
+
+    @Test
+    void a_wall_clock_that_was_set_forward_opens_no_badge_that_was_closed() {
+        closeBadge();
+        desk.pass(Duration.ofHours(5));
+        assertThat(codes(sign(BO, PIN))).containsExactly("pin-closed");
+    }
+
+    @Test
     void after_three_wrong_pins_even_the_right_one_must_wait() {
         IntStream.range(0, 3).forEach(i -> sign(BO, WRONG));
         assertThat(sign(BO, PIN)).isEqualTo(new NotRecognised(new PinTooSoon(BO, 5)));
