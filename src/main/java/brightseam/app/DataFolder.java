@@ -97,7 +97,8 @@ final class DataFolder implements AutoCloseable {
      * would close the database under the writer while that still stores what waits. The pool closes it afterwards.
      */
     String urlOfFirstStart() {
-        return "jdbc:h2:file:" + folder.resolve(DATABASE) + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;QUERY_CACHE_SIZE=" + STATEMENTS_KEPT;
+        return "jdbc:h2:file:" + folder.resolve(DATABASE) + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;QUERY_CACHE_SIZE="
+                + STATEMENTS_KEPT;
     }
 
     /** Notes that the database exists now, with its tables, so that its loss would be noticed. */

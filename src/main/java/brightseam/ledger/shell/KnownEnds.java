@@ -46,7 +46,7 @@ final class KnownEnds {
         return changes;
     }
 
-    /** The database answered that {@code stream} ends at {@code version}; passed over where something was stored since. */
+    /** The database answered that {@code stream} ends at {@code version}; passed over where something came since. */
     synchronized void learned(StreamName stream, long version, long mark) {
         if (alone && mark == changes) {
             versions.put(stream, version);
