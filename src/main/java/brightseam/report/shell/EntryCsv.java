@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /**
  * The entries of one record as CSV (RFC 4180): one line each, the content in the canonical JSON that was hashed. Cells
  * are as they are, for whoever hashes them again; none begins with a formula's sign, since each is JSON, a label, a
- * number or a hash.
+ * number or a hash. Behind them stands in words who signed what, which nobody hashes.
  */
 final class EntryCsv {
 
@@ -33,14 +33,15 @@ final class EntryCsv {
         Entry entry = recorded.entry();
         Origin origin = recorded.event().origin();
         Optional<Signature> mark = recorded.event().mark();
-        return Stream.of(entry.stream().value(), String.valueOf(entry.version()), origin.at().wall().toString(),
-                        String.valueOf(origin.at().elapsedMillis()), origin.by().value(), origin.tablet(),
-                        String.valueOf(origin.demo()), entry.type(), entry.json(), entry.previous(), entry.hash(),
-                        mark.map(made -> made.signer().name()).orElse(""),
-                        mark.flatMap(made -> made.signer().stamp()).orElse(""),
-                        mark.map(made -> Phrases.meaning(made.meaning())).orElse(""),
-                        mark.map(made -> Covered.words(recorded.event())).orElse(""),
-                        mark.flatMap(Signature::content).orElse(""))
-                .map(CsvCell::exactly).collect(Collectors.joining(","));
+        Stream<String> exactly = Stream.of(entry.stream().value(), String.valueOf(entry.version()),
+                origin.at().wall().toString(), String.valueOf(origin.at().elapsedMillis()), origin.by().value(),
+                origin.tablet(), String.valueOf(origin.demo()), entry.type(), entry.json(), entry.previous(),
+                entry.hash()).map(CsvCell::exactly);
+        Stream<String> words = Stream.of(mark.map(made -> made.signer().name()).orElse(""),
+                mark.flatMap(made -> made.signer().stamp()).orElse(""),
+                mark.map(made -> Phrases.meaning(made.meaning())).orElse(""),
+                mark.map(made -> Covered.words(recorded.event())).orElse(""),
+                mark.flatMap(Signature::content).orElse("")).map(CsvCell::of);
+        return Stream.concat(exactly, words).collect(Collectors.joining(","));
     }
 }
