@@ -150,22 +150,22 @@ class StoredLedgerTest {
     @Test
     void a_slow_listener_holds_up_neither_the_writer_nor_another_listener() throws Exception {
         CountDownLatch release = new CountDownLatch(1);
-        BlockingQueue<List<Entry>> heard = new LinkedBlockingQueue<>();
-        BlockingQueue<List<Entry>> heardLate = new LinkedBlockingQueue<>();
-        AutoCloseable listening = ledger.onStored(heard::add);
+        BlockingQueue<Entry> heard = new LinkedBlockingQueue<>();
+        BlockingQueue<Entry> heardLate = new LinkedBlockingQueue<>();
+        AutoCloseable listening = ledger.onStored(heard::addAll);
         ledger.onStored(entries -> {
             await(release);
-            heardLate.add(entries);
+            heardLate.addAll(entries);
         });
         for (int i = 0; i < 20; i++) {
             ledger.append(List.of(append("T-1", i, "n" + i)));
         }
         for (int i = 0; i < 20; i++) {
-            assertThat(heard.poll(5, TimeUnit.SECONDS).getFirst().version()).isEqualTo(i + 1);
+            assertThat(heard.poll(5, TimeUnit.SECONDS).version()).isEqualTo(i + 1);
         }
         assertThat(heardLate).isEmpty();
         release.countDown();
-        assertThat(heardLate.poll(5, TimeUnit.SECONDS).getFirst().version()).isEqualTo(1);
+        assertThat(heardLate.poll(5, TimeUnit.SECONDS).version()).isEqualTo(1);
         listening.close();
         ledger.append(List.of(append("T-1", 20, "last")));
         assertThat(heard).isEmpty();

@@ -92,7 +92,7 @@ class TwoNodesTest {
             assertThat(first.isLead()).isFalse();
             long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
             while (!second.isLead() && System.nanoTime() < end) {
-                Thread.onSpinWait();
+                Thread.yield();
             }
             assertThat(second.isLead()).isTrue();
         }
