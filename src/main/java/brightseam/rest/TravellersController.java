@@ -1,5 +1,6 @@
 package brightseam.rest;
 
+import brightseam.evidence.shell.EvidenceFiles;
 import brightseam.kernel.KitId;
 import brightseam.kernel.TravellerId;
 import brightseam.kernel.shell.ShopClock;
@@ -34,11 +35,13 @@ class TravellersController {
 
     private final Travellers travellers;
     private final Records records;
+    private final EvidenceFiles evidence;
     private final ShopClock clock;
 
-    TravellersController(Travellers travellers, Records records, ShopClock clock) {
+    TravellersController(Travellers travellers, Records records, EvidenceFiles evidence, ShopClock clock) {
         this.travellers = travellers;
         this.records = records;
+        this.evidence = evidence;
         this.clock = clock;
     }
 
@@ -99,11 +102,30 @@ class TravellersController {
         ShopSystem system = Answers.system(request, Scope.READ);
         Pages.only(request.getParameterMap());
         TravellerId label = card(id).id();
-        byte[] pdf = records.pdf(label, "system " + system.id()).orElseThrow();
-        return ResponseEntity.ok().contentType(MediaType.APPLICATION_PDF).cacheControl(CacheControl.noStore())
+        return file(label + "-record.pdf", MediaType.APPLICATION_PDF,
+                records.pdf(label, "system " + system.id()).orElseThrow());
+    }
+
+    /** The record as a file that proves itself without this server: as JSON, or as the print that carries it. */
+    @GetMapping("/api/v1/travellers/{id}/evidence")
+    ResponseEntity<byte[]> evidence(HttpServletRequest request, @PathVariable String id,
+            @RequestParam Optional<String> form) {
+        ShopSystem system = Answers.system(request, Scope.READ);
+        Pages.only(request.getParameterMap(), "form");
+        TravellerId label = card(id).id();
+        return switch (form.orElse("json")) {
+            case "json" -> file(label + "-evidence.json", MediaType.APPLICATION_JSON, evidence.json(label));
+            case "pdf" -> file(label + "-evidence.pdf", MediaType.APPLICATION_PDF,
+                    evidence.pdf(label, "system " + system.id()));
+            default -> throw Pages.malformed("form: json or pdf.");
+        };
+    }
+
+    private static ResponseEntity<byte[]> file(String name, MediaType type, byte[] content) {
+        return ResponseEntity.ok().contentType(type).cacheControl(CacheControl.noStore())
                 .header(HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.attachment().filename(label + "-record.pdf").build().toString())
-                .body(pdf);
+                        ContentDisposition.attachment().filename(name).build().toString())
+                .body(content);
     }
 
     private Card card(String id) {

@@ -133,6 +133,7 @@ class RoutesAndRolesTest {
                 "GET /api/v1/travellers/{id}",
                 "GET /api/v1/travellers/{id}/entries",
                 "GET /api/v1/travellers/{id}/record.pdf",
+                "GET /api/v1/travellers/{id}/evidence",
                 "GET /api/v1/kits",
                 "GET /api/v1/kits/{id}",
                 "POST /api/v1/kits/{id}/releases",
