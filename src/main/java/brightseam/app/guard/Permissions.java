@@ -49,7 +49,8 @@ final class Permissions {
     }
 
     private static void registers() {
-        put(Permit.of(ADMINISTRATOR), "PersonCommand.*", "SystemCommand.*", "ShopSystems.makeToken");
+        put(Permit.of(ADMINISTRATOR), "PersonCommand.*", "SystemCommand.*", "ShopSystems.makeToken",
+                "Seals.rotate");
         put(Permit.everybody(), "People.setPin");
         Permit office = Permit.of(ADMINISTRATOR, LEAD);
         put(office, "BinCommand.*", "HeatCommand.*", "MeterCommand.*", "PartCommand.*", "StationCommand.*",
@@ -80,7 +81,7 @@ final class Permissions {
         Permit hands = Permit.of(FABRICATOR);
         put(hands, "TravellerActions.putInBin", "TravellerActions.closeBin", "TravellerActions.openBin",
                 "TravellerActions.cutHoldShort", "TravellerActions.reportGlovesSpent", "TravellerActions.changeGloves");
-        put(hands.signedBy(FABRICATOR, LEAD), "TravellerActions.signStep");
+        put(hands.signedBy(FABRICATOR, LEAD), "TravellerActions.signStep", "TravellerActions.enterLate");
         put(Permit.of(FABRICATOR, INSPECTOR), "TravellerActions.startStep", "TravellerActions.beginHold",
                 "TravellerActions.endHold", "TravellerActions.takeReading");
         put(Permit.of(FABRICATOR, INSPECTOR, LEAD), "LoadActions.takeOut", "TravellerActions.correctReading",

@@ -38,6 +38,8 @@ import org.springframework.dao.DataAccessException;
 final class ServiceGuard implements MethodInterceptor {
 
     private static final Logger LOG = LoggerFactory.getLogger(ServiceGuard.class);
+    /** What the one who signs is called in every command that is signed. */
+    private static final String SIGNER = "signer";
     private static final ThreadLocal<Boolean> INSIDE = new ThreadLocal<>();
 
     private final Supplier<Standings> standings;
@@ -117,7 +119,7 @@ final class ServiceGuard implements MethodInterceptor {
 
     private static Optional<Signer> signer(Object command) {
         return Arrays.stream(command.getClass().getRecordComponents())
-                .filter(part -> part.getType() == Signer.class)
+                .filter(part -> part.getType() == Signer.class && part.getName().equals(SIGNER))
                 .map(part -> (Signer) Deeds.read(command, part.getName()))
                 .findFirst();
     }
