@@ -34,6 +34,8 @@ class PlainHttpFilter extends OncePerRequestFilter {
     }
 
     private static final String ENROL = "/enrol";
+    /** Other systems are told plainly: one that follows to a page would not notice what it sends in the clear. */
+    private static final String API = "/api/";
 
     private final HttpsSetup https;
     private final Plain plain;
@@ -55,7 +57,8 @@ class PlainHttpFilter extends OncePerRequestFilter {
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         response.setHeader("Cache-Control", "no-store");
-        if (List.of("GET", "HEAD").contains(request.getMethod())) {
+        boolean isPage = !request.getRequestURI().startsWith(request.getContextPath() + API);
+        if (isPage && List.of("GET", "HEAD").contains(request.getMethod())) {
             response.setStatus(HttpServletResponse.SC_FOUND);
             response.setHeader("Location", request.getContextPath() + ENROL);
         } else {

@@ -41,7 +41,7 @@ class Security {
      * server sends as newly made functions, hence the two exceptions for scripts; its components put styles into the
      * page (Vaadin documentation, "Frequently reported issues"). Camera frames and downloads are blobs.
      */
-    private static final String CONTENT_POLICY = String.join("; ",
+    static final String CONTENT_POLICY = String.join("; ",
             "default-src 'self'",
             "script-src 'self' 'unsafe-inline' 'unsafe-eval'",
             "style-src 'self' 'unsafe-inline'",
@@ -101,7 +101,8 @@ class Security {
     }
 
     private static AuthenticationEntryPoint entryPoint() {
-        AuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint(SIGN_IN);
+        LoginUrlAuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint(SIGN_IN);
+        page.setFavorRelativeUris(true);
         return (request, response, why) -> {
             if (isAskedByScript(request)) {
                 response.setStatus(HttpStatus.UNAUTHORIZED.value());

@@ -77,6 +77,7 @@ class HttpsIT {
         HttpRequest feed = HttpRequest.newBuilder(URI.create(plain + "/feeds/readings"))
                 .POST(HttpRequest.BodyPublishers.ofString("{}")).build();
         assertThat(client.send(feed, HttpResponse.BodyHandlers.ofString()).statusCode()).isEqualTo(403);
+        assertThat(get(client, plain + "/api/travellers").statusCode()).isEqualTo(403);
         assertThat(get(client, plain + "/enrol").body()).contains("https://localhost:" + port + "/");
         assertThat(get(client, shop.url("/sign-in")).statusCode()).as("this machine").isEqualTo(200);
     }
