@@ -14,7 +14,7 @@ import java.util.Optional;
  */
 public final class EvidenceVerifier {
 
-    private static final String CLOSED = "closed.1";
+    private static final String CLOSED = "closed";
 
     private final List<NoteVerifier> given;
     private final Optional<String> mark;
@@ -76,6 +76,6 @@ public final class EvidenceVerifier {
                 heads.signers().stream().filter(given::contains).map(NoteVerifier::text).toList(),
                 heads.signers().stream().filter(key -> !given.contains(key)).map(NoteVerifier::text).toList(),
                 heads.earlier(), FactLines.of(own, heads), own.getLast().entry().hash(), covered, missing,
-                own.getLast().entry().type().equals(CLOSED), demo, paper);
+                own.getLast().kind().equals(CLOSED), demo, paper);
     }
 }

@@ -119,7 +119,8 @@ final class FactLines {
         return Map.of("PERFORMED", "performed as written", "INSPECTED", "inspected and accepted",
                 "REJECTED", "inspected and rejected", "DISPOSITIONED", "decided the disposition",
                 "CORRECTED", "corrected the entry", "SEPARATED", "set pieces apart",
-                "SUSPECTED", "put it under suspicion").getOrDefault(code, words(code));
+                "SUSPECTED", "put it under suspicion", "STATED_LATE", "stated that it was done earlier")
+                .getOrDefault(code, words(code));
     }
 
     private static String words(String code) {

@@ -22,6 +22,16 @@ record ReadEntry(Entry entry, Json content) {
     private static final String FRONT = "{\"content\":";
     private static final int TAIL_MAX = 400;
 
+    /** The event's name without the number of its written form: an older form says the same. */
+    String kind() {
+        return kind(entry.type());
+    }
+
+    /** The name in {@code type}, without the number of its written form. */
+    static String kind(String type) {
+        return type.replaceFirst("\\.\\d+$", "");
+    }
+
     /** The entry at {@code position} whose envelope this is; empty where it has not the form of one. */
     static Optional<ReadEntry> of(String envelope, long position) {
         int tailAt = envelope.lastIndexOf(",\"previous\":\"");

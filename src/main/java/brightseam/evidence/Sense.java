@@ -11,9 +11,9 @@ import java.util.Optional;
 /** Whether entries that are proven one by one say the same of one another. */
 final class Sense {
 
-    private static final String RELEASED = "released.1";
-    private static final String SET_APART = "set-apart.1";
-    private static final String APPROVED = "procedure-approved.1";
+    private static final String RELEASED = "released";
+    private static final String SET_APART = "set-apart";
+    private static final String APPROVED = "procedure-approved";
 
     private final Map<StreamName, List<ReadEntry>> entries;
     private final List<ReadEntry> own;
@@ -31,7 +31,7 @@ final class Sense {
 
     private Optional<Misfit> beginning() {
         ReadEntry first = own.getFirst();
-        boolean begins = first.entry().type().equals(RELEASED) || first.entry().type().equals(SET_APART);
+        boolean begins = is(first, RELEASED) || is(first, SET_APART);
         boolean named = first.content().text("traveller").equals(Optional.of(first.entry().stream().identity()));
         return begins && named ? Optional.empty() : Optional.of(new Misfit.BeginningWrong(Place.of(first)));
     }
@@ -40,7 +40,7 @@ final class Sense {
     private Optional<Misfit> histories() {
         for (List<ReadEntry> stream : entries.values()) {
             ReadEntry first = stream.getFirst();
-            if (first.entry().type().equals(SET_APART)) {
+            if (is(first, SET_APART)) {
                 Optional<Misfit> misfit = parent(first).flatMap(parent -> history(first, parent));
                 if (misfit.isPresent()) {
                     return misfit;
@@ -65,7 +65,7 @@ final class Sense {
         }
         for (int i = 0; i < told.size(); i++) {
             ReadEntry real = lived.get(i);
-            boolean same = told.get(i).text("type").equals(Optional.of(real.entry().type()))
+            boolean same = told.get(i).text("type").map(ReadEntry::kind).equals(Optional.of(real.kind()))
                     && told.get(i).at("event").equals(Optional.of(real.content()));
             if (!same) {
                 return Optional.of(new Misfit.HistoryDiffers(Place.of(first), parent, i + 1L));
@@ -74,10 +74,14 @@ final class Sense {
         return Optional.empty();
     }
 
+    private static boolean is(ReadEntry read, String kind) {
+        return read.kind().equals(kind);
+    }
+
     private List<ReadEntry> approvals() {
         List<ReadEntry> approvals = new ArrayList<>();
         entries.forEach((stream, all) -> all.stream()
-                .filter(read -> stream.family().equals("procedure") && read.entry().type().equals(APPROVED))
+                .filter(read -> stream.family().equals("procedure") && is(read, APPROVED))
                 .forEach(approvals::add));
         return approvals;
     }

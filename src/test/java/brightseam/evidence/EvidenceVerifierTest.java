@@ -277,9 +277,9 @@ class EvidenceVerifierTest {
         String reading = "{\"origin\":" + SampleLedger.origin(3) + ",\"reading\":\"t\",\"value\":\"21.50\"}";
         ledger.add("traveller/T-1042", "released.1", released);
         ledger.add("traveller/T-1042", "reading-taken.1", reading);
-        ledger.add("traveller/T-1042.1", "set-apart.1", "{\"history\":[{\"event\":" + released
+        ledger.add("traveller/T-1042.1", "set-apart.2", "{\"history\":[{\"event\":" + released
                 + ",\"type\":\"released.1\"},{\"event\":" + reading.replace("21.50", toldValue)
-                + ",\"type\":\"reading-taken.1\"}],\"origin\":" + SampleLedger.origin(4)
+                + ",\"type\":\"reading-taken.2\"}],\"origin\":" + SampleLedger.origin(4)
                 + ",\"parent\":\"T-1042\",\"parent_version\":2,\"traveller\":\"T-1042.1\"}");
         return new Evidence(new TravellerId("T-1042.1"), ledger.head(3, SampleLedger.KEY), List.of(),
                 List.of(KEY.text()), List.of(ledger.part("traveller/T-1042.1"), ledger.part("traveller/T-1042")));

@@ -21,7 +21,8 @@ final class EvidenceStreams {
     private static final Set<String> LEANT_ON = Set.of("traveller", "joint");
     /** Signing in and PINs are nobody's business but the shop's. */
     private static final Set<String> OF_PERSON = Set.of("person-registered", "roles-changed", "stamp-issued",
-            "stamp-withdrawn", "qualification-granted", "person-deactivated");
+            "stamp-withdrawn", "stamp-returned", "stamp-lost", "stamp-voided", "qualification-granted",
+            "person-deactivated");
     private static final int WHOLE_MAX = 200;
     private static final int BEFORE = 40;
 

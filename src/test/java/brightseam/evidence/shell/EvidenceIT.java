@@ -73,7 +73,7 @@ class EvidenceIT {
     @BeforeAll
     static void export() throws IOException {
         server = ShopServer.demo();
-        welded = first("joint-judged.1", "joint-welded.1");
+        welded = first("joint-judged.2", "joint-welded.1");
         unfinished = server.bean(Travellers.class).notEnded().getFirst().id();
         EvidenceFiles files = server.bean(EvidenceFiles.class);
         Files.createDirectories(MADE);
