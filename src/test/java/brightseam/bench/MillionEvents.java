@@ -62,7 +62,7 @@ public final class MillionEvents {
     public static long fill(Path folder, long events) throws InterruptedException {
         try (ConfigurableApplicationContext shop = SpringApplication.run(Brightseam.class,
                 "--brightseam.shop=demo", "--brightseam.data=" + folder, "--server.port=0",
-                "--brightseam.pin-strength=4", "--brightseam.greeting=false")) {
+                "--brightseam.pin-strength=4", "--brightseam.greeting=false", "--brightseam.https-port=-1")) {
             new MillionEvents(shop.getBean(Ledger.class), shop.getBean(Travellers.class), shop.getBean(Kits.class))
                     .grow(shop.getBean(LastEntries.class), events);
             return position(shop.getBean(LastEntries.class));

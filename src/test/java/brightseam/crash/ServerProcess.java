@@ -44,7 +44,7 @@ public final class ServerProcess implements AutoCloseable {
                 "--brightseam.shop=demo", "--brightseam.demo-past=false", "--brightseam.data=" + folder,
                 "--server.port=0", "--brightseam.pin-strength=4", "--brightseam.crash-desk=true",
                 "--brightseam.greeting=false", "--brightseam.scanner-burst-millis=1500",
-                "--brightseam.scanner-idle-millis=2000"));
+                "--brightseam.scanner-idle-millis=2000", "--brightseam.https-port=-1"));
         command.addAll(way.arguments());
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
         builder.environment().putAll(way.environment());
