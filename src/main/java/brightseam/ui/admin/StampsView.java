@@ -81,6 +81,7 @@ class StampsView extends DeskPage {
     /** Its holder says that it is lost; everything else is the administrator's. */
     private Component acts(Stamp stamp) {
         Div acts = new Div();
+        acts.addClassName("cell-actions");
         boolean own = stamp.holder().equals(desk().origin().by());
         if (keeps && stamp.mayReturn()) {
             acts.add(act("Returned", stamp, reason -> new PersonCommand.ReturnStamp(
