@@ -54,9 +54,10 @@ class ReleasesController {
             boolean repeated) {}
 
     /** 201 with the labels; 200 with the same labels where the key was sent before. */
-    @PostMapping(path = "/api/v1/kits/{id}/releases", consumes = MediaType.APPLICATION_JSON_VALUE)
+    @PostMapping("/api/v1/kits/{id}/releases")
     ResponseEntity<byte[]> release(HttpServletRequest request, @PathVariable String id) throws IOException {
         ShopSystem system = Answers.system(request, Scope.RELEASE);
+        requireJson(request);
         String key = key(request);
         KitId kit = new KitId(id);
         JsonNode root = ApiJson.read(body(request));
@@ -90,6 +91,14 @@ class ReleasesController {
     private Problem.Refused told(Refusal refusal) {
         Explanation words = wording.explain(refusal);
         return new Problem.Refused(refusal.code(), words.word(), words.reason(), words.wayOut());
+    }
+
+    private static void requireJson(HttpServletRequest request) {
+        String type = Optional.ofNullable(request.getContentType()).orElse("").split(";")[0].strip();
+        if (!MediaType.APPLICATION_JSON_VALUE.equalsIgnoreCase(type)) {
+            throw new Problem.Thrown(Problem.of(415, "unsupported-type", "Not of that type",
+                    "Send application/json."));
+        }
     }
 
     private static String key(HttpServletRequest request) {
