@@ -99,6 +99,7 @@ final class Sealing {
 
     /** Seals what is on disk; does nothing where the last head covers it. */
     synchronized void seal() {
+        Instant now = clock.now().wall().truncatedTo(ChronoUnit.MILLIS);
         long target = onDisk.position();
         if (!leads.getAsBoolean() || target == latest.map(Sealed::size).orElse(0L)) {
             return;
@@ -107,7 +108,7 @@ final class Sealing {
             throw new LedgerAltered(trouble.get());
         }
         try {
-            extend(target);
+            extend(target, now);
         } catch (LedgerAltered altered) {
             trouble = Optional.of(altered.getMessage());
             throw altered;
@@ -122,7 +123,8 @@ final class Sealing {
         seal();
     }
 
-    private void extend(long target) {
+    /** {@code now} was read before {@code target}: what is stored later never says an earlier time by right. */
+    private void extend(long target, Instant now) {
         if (!hasLed || !file.last().equals(latest.map(Sealed::note))) {
             takeUp();
         }
@@ -130,7 +132,7 @@ final class Sealing {
         refuseChanged(grown);
         List<Tile> full = new ArrayList<>();
         Growth.grow(grown, ledger, target, full);
-        Sealed head = sign(grown);
+        Sealed head = sign(grown, now);
         file.append(head.note());
         store(full, head);
         tree = grown;
@@ -181,11 +183,10 @@ final class Sealing {
         });
     }
 
-    private Sealed sign(GrowingTree grown) {
-        Instant now = clock.now().wall().truncatedTo(ChronoUnit.MILLIS);
+    private Sealed sign(GrowingTree grown, Instant now) {
         Hash root = grown.root();
         Checkpoint checkpoint = new Checkpoint(keys.folder().name(), grown.size(), root, List.of("time " + now));
-        String note = SignedNote.sign(checkpoint.text(), keys.signers(now)).whole();
+        String note = SignedNote.sign(checkpoint.text(), keys.signers(clock.now().wall())).whole();
         return new Sealed(grown.size(), root, note, now);
     }
 
