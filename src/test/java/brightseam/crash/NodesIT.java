@@ -134,11 +134,11 @@ class NodesIT {
         for (Thread thread : again) {
             thread.join();
         }
-        assertNothingLost();
+        assertNothingLost(left == a ? "a" : "b");
     }
 
-    private static void assertNothingLost() throws Exception {
-        try (ServerProcess back = node("c")) {
+    private static void assertNothingLost(String name) throws Exception {
+        try (ServerProcess back = node(name)) {
             LedgerLook look = LedgerLook.at(HTTP, back.url());
             System.out.println(ACKNOWLEDGED + "; " + look.entries() + " entries in the ledger; both nodes killed");
             assertThat(look.faults(ACKNOWLEDGED)).isEmpty();
