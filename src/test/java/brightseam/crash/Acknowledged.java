@@ -2,14 +2,14 @@ package brightseam.crash;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.LongAdder;
 
 /** What the server has acknowledged to the tablets: the hash of each entry, by stream and version. */
 final class Acknowledged {
 
-    private static final Set<String> SIGNED = Set.of("step-signed.1", "step-stamped.1");
+    /** The event of a signature, in whatever written form. */
+    private static final String SIGNED = "step-signed.";
 
     private final Map<String, String> hashes = new ConcurrentHashMap<>();
     private final LongAdder requests = new LongAdder();
@@ -22,7 +22,7 @@ final class Acknowledged {
         requests.increment();
         for (String line : lines) {
             String[] words = line.split(" ");
-            if (SIGNED.contains(words[3])) {
+            if (words[3].startsWith(SIGNED)) {
                 signatures.increment();
             }
             String before = hashes.put(words[0] + " " + words[1], words[2]);
@@ -44,6 +44,11 @@ final class Acknowledged {
 
     Map<String, String> hashes() {
         return hashes;
+    }
+
+    /** How many signatures are among them. */
+    long signatures() {
+        return signatures.sum();
     }
 
     int entries() {
