@@ -11,8 +11,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 /**
  * The one clock of several nodes. The lead notes down where it stands, beside the database's own time; the others go by
  * the row and by how long ago, on the database's clock, it was noted. That age is believed for some seconds alone, so
- * a stepped clock of the database moves nobody: meanwhile each node goes on by its own steady counter. A demo clock that
- * was hurried on any node is noted by that node, and the lead goes on from there.
+ * a stepped clock of the database moves nobody: meanwhile each node goes on by its own steady counter. A demo clock
+ * that was hurried on any node is noted by that node, and the lead goes on from there.
  */
 final class NodesClock implements Consumer<TimeLine.Anchor> {
 

@@ -58,7 +58,8 @@ final class SeriesPost {
                         """)
                 .param(LETTERS_AT_ONCE)
                 .query((row, index) -> new Letter(row.getLong("number"), new SupplyId(row.getString("meter_id")),
-                        row.getLong("until_millis"), Optional.ofNullable(row.getBytes("bytes")).map(SeriesBlock::unpack)))
+                        row.getLong("until_millis"),
+                        Optional.ofNullable(row.getBytes("bytes")).map(SeriesBlock::unpack)))
                 .list();
     }
 

@@ -117,7 +117,8 @@ class SealsView extends DeskPage {
         return new Div(text, Forms.note("Whoever has this text can check a record of this shop without asking the shop."
                         + " Pin it on the wall; send it to customers and auditors."),
                 Files.pdf("Sheet for the wall", "public-key-" + use.key().idHex() + ".pdf", () -> printer.sheet(
-                        desk().isDemo() ? "Our public key (DEMO)" : "Our public key", use.key().text(), words.sheet(shopName, use))));
+                        desk().isDemo() ? "Our public key (DEMO)" : "Our public key", use.key().text(),
+                        words.sheet(shopName, use))));
     }
 
     private Component sending() {

@@ -10,7 +10,7 @@ import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcDataSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** An empty database with every migration, on either kind of database, and the check that rows follow from the ledger. */
+/** An empty database with every migration, on either kind of them, and the check that rows follow from the ledger. */
 public final class FreshDatabase {
 
     private FreshDatabase() {}

@@ -55,7 +55,7 @@ public final class PostgresServer implements AutoCloseable {
         }
     }
 
-    /** The one server of this test run, which spares the disk: what it acknowledged is lost with the machine's power. */
+    /** The one server of this test run, which spares the disk: what it acknowledged is lost in a power cut. */
     public static synchronized PostgresServer shared() {
         if (shared == null) {
             shared = new PostgresServer(false);
