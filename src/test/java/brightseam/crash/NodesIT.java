@@ -159,7 +159,7 @@ class NodesIT {
         return ServerProcess.running(folder.resolve(name), ServerProcess.Way.plain(
                 "--spring.profiles.active=postgresql", "--spring.datasource.url=" + database.url("shop"),
                 "--spring.datasource.username=" + database.user(), "--brightseam.node=" + name,
-                "--brightseam.keys=" + folder.resolve("keys"), "--brightseam.https-port=-1",
+                "--brightseam.keys=" + folder.resolve("keys"),
                 "--server.forward-headers-strategy=native"));
     }
 
