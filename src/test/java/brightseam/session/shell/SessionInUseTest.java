@@ -180,7 +180,7 @@ class SessionInUseTest {
         assertThat(view().againstOpening()).extracting(Refusal::code).containsExactly("room-oxygen-low");
         chamber.reads(ROOM, 20.8, 0);
         assertThat(codes(actions().abandon(chamber.welder(), session, "trial", true, welder())))
-                .containsExactly("session-role-missing");
+                .containsExactly("role-needed");
         ChamberSession over = done(actions().openChamber(chamber.welder(), session, true, welder())).result();
         assertThat(over.phase()).isEqualTo(Phase.ENDED);
         assertThat(over.travellersPassedIn()).as("nothing was welded, nothing is signed").isNotEmpty().allSatisfy(
