@@ -10,6 +10,7 @@ import brightseam.ledger.NewEvent;
 import brightseam.ledger.StreamName;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class KnownEndsTest {
@@ -73,6 +74,7 @@ class KnownEndsTest {
     }
 
     @Test
+    @Tag("h2")
     void the_real_ledger_reads_what_is_remembered_again_only_after_a_change() {
         try (TestLedger shop = TestLedger.inMemory(Signatures::new)) {
             AtomicInteger reads = new AtomicInteger();
