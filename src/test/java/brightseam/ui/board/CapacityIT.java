@@ -68,7 +68,8 @@ class CapacityIT {
                 BASKET, new BigDecimal("0.5"), new BigDecimal("0.7164"), lots));
         done(shop.bean(TravellerActions.class).putInBin(ILKA, List.of(struts), BASKET));
         assertThat(refusals(List.of(rails))).hasSize(1).first().isInstanceOf(BinRefusal.BasketOverArea.class);
-        done(shop.bean(InspectorActions.class).setApart(ILKA, struts, List.of(2), "scratched", bramSigns()));
+        Actor lead = new Actor(DemoPerson.BRAM_ODUYA.badge(), "bench-1");
+        done(shop.bean(InspectorActions.class).setApart(lead, struts, List.of(2), "scratched", bramSigns()));
         assertThat(shop.bean(Bins.class).inside(BASKET)).hasSize(2);
         bram.open("/shop/bins").shows("at most 4 travellers, 40 pieces").look("bin-capacity");
     }
