@@ -14,6 +14,7 @@ import brightseam.ui.desk.DeskPage;
 import brightseam.ui.desk.DeskTable;
 import brightseam.ui.desk.Files;
 import brightseam.ui.desk.Forms;
+import brightseam.ui.desk.Pulse;
 import brightseam.ui.desk.TwoPresses;
 import brightseam.ui.parts.Chart;
 import brightseam.ui.parts.Drawn;
@@ -24,6 +25,7 @@ import com.vaadin.flow.component.html.Pre;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -35,6 +37,7 @@ import org.springframework.beans.factory.annotation.Value;
 @RolesAllowed({"ADMINISTRATOR", "INSPECTOR"})
 class SealsView extends DeskPage {
 
+    private static final Duration BEAT = Duration.ofSeconds(2);
     private static final int HEADS_SHOWN = 12;
     private static final int HEADS_IN_FILE = 10_000;
     private static final int ENTRIES_LOOKED_AT = 2_000;
@@ -72,7 +75,7 @@ class SealsView extends DeskPage {
             .text("What", note -> note.entry().type() + " in " + note.entry().stream())
             .text("Time", note -> words().note(note));
 
-    SealsView(Desk desk, Seals seals, OnDisk onDisk, NoticePrinter printer,
+    SealsView(Desk desk, Seals seals, OnDisk onDisk, NoticePrinter printer, Pulse pulse,
             @Value("${brightseam.shop-name:Brightseam}") String shopName) {
         super(desk, "Seals");
         this.seals = seals;
@@ -93,14 +96,19 @@ class SealsView extends DeskPage {
         }
         show(panels.toArray(Component[]::new));
         refresh();
+        pulse.every(this, BEAT, this::stand);
     }
 
     private SealWords words() {
         return words;
     }
 
-    private void refresh() {
+    private void stand() {
         standing.setText(words.standing(seals.latest(), onDisk.position(), seals.trouble()));
+    }
+
+    private void refresh() {
+        stand();
         List<KeyInUse> all = seals.keys().reversed();
         keys.show(all);
         heads.whole(() -> seals.last(HEADS_IN_FILE)).show(seals.last(HEADS_SHOWN));
