@@ -82,6 +82,14 @@ public class Authenticator {
                 tablet, tablet, badge, pin, "signature", signedInHere ? SIGNED_IN_AND_PIN : BADGE_AND_PIN));
     }
 
+    /**
+     * Who signs beside the person who is signed in on {@code tablet}, by badge and PIN both, once: nobody is signed in
+     * by it. Refused as {@link #signing}, without {@code signed-out}.
+     */
+    public Recognition signingBeside(String tablet, BadgeId badge, String pin) {
+        return usable(recognise(tablet, tablet, badge, pin, "signature", BADGE_AND_PIN));
+    }
+
     /** Who signs in; refused as {@link #signing}, tries counted by {@code place}, such as an address. */
     Recognition signingIn(String place, String tablet, BadgeId badge, String pin) {
         return usable(recognise(place, tablet, badge, pin, "sign-in", BADGE_AND_PIN));

@@ -96,7 +96,7 @@ public class Desk {
 
     /** Recognises somebody else at this desk by {@code badge} and {@code pin}, for a signature beside one's own. */
     public Recognition signing(BadgeId badge, String pin) {
-        return authenticator.signing(origin().tablet(), badge, pin);
+        return authenticator.signingBeside(origin().tablet(), badge, pin);
     }
 
     /** Recognises the person who is signed in by {@code pin}, for a signature. */
