@@ -83,8 +83,10 @@ class LoadsIT {
             tablet.enter(ILKA.pin()).hears("Signed");
         }
         assertThat(signed(load.getFirst(), RINSE).loadWith()).containsExactly(load.getLast());
-        assertThat(signed(load.getLast(), RINSE).signature())
-                .isEqualTo(signed(load.getFirst(), RINSE).signature());
+        assertThat(signed(load.getLast(), RINSE).signature().signer())
+                .isEqualTo(signed(load.getFirst(), RINSE).signature().signer());
+        assertThat(signed(load.getLast(), RINSE).signature().content()).as("each is bound to its own content")
+                .isPresent().isNotEqualTo(signed(load.getFirst(), RINSE).signature().content());
         assertThat(signed(load.getLast(), RINSE).at()).isEqualTo(signed(load.getFirst(), RINSE).at());
     }
 
