@@ -52,6 +52,7 @@ final class Permissions {
         put(Permit.of(ADMINISTRATOR), "PersonCommand.*", "SystemCommand.*", "ShopSystems.makeToken",
                 "Seals.rotate");
         put(Permit.everybody(), "People.setPin");
+        put(Permit.of(ADMINISTRATOR, INSPECTOR), "PersonCommand.LoseStamp");
         Permit office = Permit.of(ADMINISTRATOR, LEAD);
         put(office, "BinCommand.*", "HeatCommand.*", "MeterCommand.*", "PartCommand.*", "StationCommand.*",
                 "SupplyCommand.*", "FeedTokens.make", "ProcedureLibrary.approve");
