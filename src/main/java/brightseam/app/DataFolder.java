@@ -1,5 +1,6 @@
 package brightseam.app;
 
+import brightseam.kernel.shell.OwnerAlone;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -7,7 +8,6 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermissions;
 
 /**
  * The folder that holds everything the shop has recorded, taken by one server at a time.
@@ -66,9 +66,7 @@ final class DataFolder implements AutoCloseable {
         }
         try {
             Files.createDirectories(folder);
-            if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-                Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
-            }
+            OwnerAlone.close(folder);
             FileChannel channel = FileChannel.open(
                     folder.resolve(LOCK_FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (!isLocked(channel)) {

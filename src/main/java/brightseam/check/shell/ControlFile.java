@@ -1,13 +1,12 @@
 package brightseam.check.shell;
 
+import brightseam.kernel.shell.OwnerAlone;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.Set;
 import tools.jackson.core.JacksonException;
@@ -35,7 +34,7 @@ record ControlFile(int port, String token) {
         Path fresh = data.resolve(NAME + ".part");
         Files.deleteIfExists(fresh);
         try (var out = Files.newByteChannel(fresh,
-                Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), ownerAlone(data))) {
+                Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), OwnerAlone.file(data))) {
             out.write(java.nio.ByteBuffer.wrap(MAPPER.writeValueAsString(this).getBytes(StandardCharsets.UTF_8)));
         }
         Files.move(fresh, data.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);
@@ -47,12 +46,5 @@ record ControlFile(int port, String token) {
         } catch (IOException | JacksonException notThere) {
             return Optional.empty();
         }
-    }
-
-    private static FileAttribute<?>[] ownerAlone(Path folder) {
-        return folder.getFileSystem().supportedFileAttributeViews().contains("posix")
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))}
-                : new FileAttribute<?>[0];
     }
 }

@@ -1,6 +1,7 @@
 package brightseam.check.shell;
 
 import brightseam.check.shell.BackupManifest.PackedFile;
+import brightseam.kernel.shell.OwnerAlone;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -10,8 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -49,7 +48,7 @@ public final class PackedZip implements AutoCloseable {
         this.fresh = this.target.resolveSibling(this.target.getFileName() + ".part");
         Files.deleteIfExists(fresh);
         this.channel = FileChannel.open(
-                fresh, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), ownerAlone());
+                fresh, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), OwnerAlone.file(fresh));
         this.zip = new ZipOutputStream(new java.io.BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16));
         zip.setLevel(Deflater.BEST_SPEED);
     }
@@ -98,7 +97,7 @@ public final class PackedZip implements AutoCloseable {
         zip.close();
         Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
         finished = true;
-        force(target.getParent());
+        OwnerAlone.force(target.getParent());
     }
 
     @Override
@@ -107,22 +106,6 @@ public final class PackedZip implements AutoCloseable {
             channel.close();
             Files.deleteIfExists(fresh);
         }
-    }
-
-    /** Brings a folder's new names onto the disk, where the system lets a folder be opened. */
-    private static void force(Path folder) {
-        try (FileChannel opened = FileChannel.open(folder, StandardOpenOption.READ)) {
-            opened.force(true);
-        } catch (IOException notOnThisSystem) {
-            return;
-        }
-    }
-
-    private FileAttribute<?>[] ownerAlone() {
-        return fresh.getFileSystem().supportedFileAttributeViews().contains("posix")
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))}
-                : new FileAttribute<?>[0];
     }
 
     static MessageDigest sha256() {

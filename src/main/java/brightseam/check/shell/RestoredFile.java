@@ -1,12 +1,12 @@
 package brightseam.check.shell;
 
 import brightseam.check.shell.BackupManifest.PackedFile;
+import brightseam.kernel.shell.OwnerAlone;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 
@@ -41,7 +41,7 @@ final class RestoredFile {
         MessageDigest digest = PackedZip.sha256();
         long bytes = 0;
         try (OutputStream out = Files.newOutputStream(target, java.nio.file.StandardOpenOption.CREATE_NEW)) {
-            closeToOthers(target);
+            OwnerAlone.close(target);
             byte[] buffer = new byte[BUFFER];
             for (int read = in.read(buffer); read >= 0 && bytes <= packed.bytes(); read = in.read(buffer)) {
                 digest.update(buffer, 0, read);
@@ -53,12 +53,6 @@ final class RestoredFile {
         if (bytes != packed.bytes() || !sha256.equals(packed.sha256())) {
             throw new IOException(packed.name() + " is not the file that was packed: expected " + packed.bytes()
                     + " bytes with SHA-256 " + packed.sha256() + ", found " + bytes + " with " + sha256);
-        }
-    }
-
-    private static void closeToOthers(Path file) throws IOException {
-        if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
         }
     }
 }

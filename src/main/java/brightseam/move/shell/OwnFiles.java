@@ -1,10 +1,10 @@
 package brightseam.move.shell;
 
+import brightseam.kernel.shell.OwnerAlone;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 
 /** Files for the owner alone. */
 final class OwnFiles {
@@ -14,16 +14,10 @@ final class OwnFiles {
     static void write(Path target, InputStream in) throws IOException {
         Path folder = target.getParent();
         Files.createDirectories(folder);
-        boolean posix = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
-        if (posix) {
-            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
-        }
+        OwnerAlone.close(folder);
         try (in) {
             Files.deleteIfExists(target);
-            Files.createFile(target);
-            if (posix) {
-                Files.setPosixFilePermissions(target, PosixFilePermissions.fromString("rw-------"));
-            }
+            Files.createFile(target, OwnerAlone.file(folder));
             try (var out = Files.newOutputStream(target)) {
                 in.transferTo(out);
             }

@@ -2,6 +2,7 @@ package brightseam.people.shell;
 
 import brightseam.kernel.BadgeId;
 import brightseam.kernel.Origin;
+import brightseam.kernel.shell.OwnerAlone;
 import brightseam.kernel.shell.ShopClock;
 import brightseam.people.Person;
 import brightseam.people.PersonEvent.FirstPinSet;
@@ -60,7 +61,7 @@ class FirstPinAtStart implements ApplicationRunner {
         String pin = String.valueOf(new SecureRandom().nextInt(PIN_MIN, PIN_END));
         Path file = keys.resolve("first-pin-" + owner);
         Files.deleteIfExists(file);
-        Files.createFile(file, Pepper.only("rw-------", keys));
+        Files.createFile(file, OwnerAlone.file(keys));
         Files.writeString(file, pin + "\n", StandardCharsets.US_ASCII);
         Origin origin = new Origin(clock.now(), Origin.SHOP, "server", clock.isDemo());
         journal.note(new FirstPinSet(origin, owner));

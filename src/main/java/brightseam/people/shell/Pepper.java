@@ -1,13 +1,12 @@
 package brightseam.people.shell;
 
+import brightseam.kernel.shell.OwnerAlone;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.GeneralSecurityException;
 import java.security.SecureRandom;
 import java.util.HexFormat;
@@ -78,10 +77,10 @@ final class Pepper {
 
     /** Under a name of its own first, so that nobody ever reads half of it; of two servers one makes it. */
     private static void make(Path folder, Path file) throws IOException {
-        Files.createDirectories(folder, only("rwx------", folder));
+        Files.createDirectories(folder, OwnerAlone.folder(folder));
         byte[] fresh = new byte[BYTES];
         new SecureRandom().nextBytes(fresh);
-        Path half = Files.createTempFile(folder, FILE, ".new", only("rw-------", folder));
+        Path half = Files.createTempFile(folder, FILE, ".new", OwnerAlone.file(folder));
         try {
             Files.writeString(half, HexFormat.of().formatHex(fresh) + "\n", StandardCharsets.US_ASCII);
             Files.createLink(file, half);
@@ -90,12 +89,5 @@ final class Pepper {
         } finally {
             Files.delete(half);
         }
-    }
-
-    /** {@code permissions} for a new file or folder, where {@code place} knows such. */
-    static FileAttribute<?>[] only(String permissions, Path place) {
-        return place.getFileSystem().supportedFileAttributeViews().contains("posix") ? new FileAttribute<?>[] {
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))}
-                : new FileAttribute<?>[0];
     }
 }

@@ -1,5 +1,6 @@
 package brightseam.seal.shell;
 
+import brightseam.kernel.shell.OwnerAlone;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -9,14 +10,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 
 /** Files that appear whole, and with their permissions from the beginning. */
 final class Folders {
-
-    private static final String OWNER_ALONE = "rw-------";
-    private static final String OWNER_ALONE_FOLDER = "rwx------";
 
     private Folders() {}
 
@@ -24,15 +21,15 @@ final class Folders {
     static void makePrivate(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             Files.createDirectories(folder.toAbsolutePath().getParent());
-            Files.createDirectory(folder, permissions(folder.toAbsolutePath().getParent(), OWNER_ALONE_FOLDER));
-        } else if (isPosix(folder)) {
-            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString(OWNER_ALONE_FOLDER));
+            Files.createDirectory(folder, OwnerAlone.folder(folder));
+        } else {
+            OwnerAlone.close(folder);
         }
     }
 
     /** Writes {@code text} to {@code file} for the owner alone; the file is there whole or not at all. */
     static void writePrivate(Path file, String text) throws IOException {
-        write(file, text, permissions(file.toAbsolutePath().getParent(), OWNER_ALONE));
+        write(file, text, OwnerAlone.file(file));
     }
 
     /** Writes {@code text} to {@code file}; the file is there whole or not at all. */
@@ -52,26 +49,6 @@ final class Folders {
             channel.force(true);
         }
         Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
-        force(file.toAbsolutePath().getParent());
-    }
-
-    /** Brings a folder's new names onto the disk, where the system lets a folder be opened. */
-    static void force(Path folder) {
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        } catch (IOException notOnThisSystem) {
-            return;
-        }
-    }
-
-    private static FileAttribute<?>[] permissions(Path folder, String permissions) {
-        return isPosix(folder)
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))}
-                : new FileAttribute<?>[0];
-    }
-
-    private static boolean isPosix(Path folder) {
-        return folder.getFileSystem().supportedFileAttributeViews().contains("posix");
+        OwnerAlone.force(file.toAbsolutePath().getParent());
     }
 }

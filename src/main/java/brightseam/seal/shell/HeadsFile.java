@@ -1,5 +1,6 @@
 package brightseam.seal.shell;
 
+import brightseam.kernel.shell.OwnerAlone;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -66,7 +67,7 @@ final class HeadsFile {
             }
             channel.force(true);
             if (fresh) {
-                Folders.force(file.toAbsolutePath().getParent());
+                OwnerAlone.force(file.toAbsolutePath().getParent());
             }
         } catch (IOException failure) {
             throw new UncheckedIOException(file + " cannot be written", failure);

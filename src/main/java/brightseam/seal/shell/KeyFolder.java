@@ -1,5 +1,6 @@
 package brightseam.seal.shell;
 
+import brightseam.kernel.shell.OwnerAlone;
 import brightseam.seal.NoteKey;
 import brightseam.seal.NoteVerifier;
 import java.io.IOException;
@@ -126,7 +127,7 @@ final class KeyFolder {
     void deleteSecret(NoteVerifier verifier) {
         try {
             if (Files.deleteIfExists(file(verifier, SECRET))) {
-                Folders.force(folder);
+                OwnerAlone.force(folder);
             }
         } catch (IOException failure) {
             throw new UncheckedIOException("a key's secret cannot be deleted from " + folder, failure);

@@ -1,5 +1,6 @@
 package brightseam.tls.shell;
 
+import brightseam.kernel.shell.OwnerAlone;
 import brightseam.tls.HostNames;
 import brightseam.tls.Terms;
 import java.io.ByteArrayInputStream;
@@ -9,8 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
 import java.security.KeyStore;
@@ -55,9 +54,7 @@ public final class TlsFolder {
         TlsFolder opened = new TlsFolder(folder);
         try {
             Files.createDirectories(folder);
-            if (isPosix(folder)) {
-                Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
-            }
+            OwnerAlone.close(folder);
             if (!Files.exists(folder.resolve(AUTHORITY + ".crt"))) {
                 List<String> domains = new ArrayList<>(Terms.PRIVATE_DOMAINS);
                 domains.addAll(machine.names());
@@ -164,17 +161,9 @@ public final class TlsFolder {
     }
 
     private void put(String name, String text) throws IOException {
-        FileAttribute<?>[] closed = isPosix(folder)
-                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(
-                        PosixFilePermissions.fromString("rw-------"))}
-                : new FileAttribute<?>[0];
-        Path written = Files.createTempFile(folder, name, ".new", closed);
+        Path written = Files.createTempFile(folder, name, ".new", OwnerAlone.file(folder));
         Files.writeString(written, text, StandardCharsets.US_ASCII);
         Files.move(written, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    }
-
-    private static boolean isPosix(Path folder) {
-        return folder.getFileSystem().supportedFileAttributeViews().contains("posix");
     }
 
     private static byte[] encoded(X509Certificate certificate) {
