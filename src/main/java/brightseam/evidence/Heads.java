@@ -5,7 +5,6 @@ import brightseam.seal.Hash;
 import brightseam.seal.MerkleProof;
 import brightseam.seal.NoteVerifier;
 import brightseam.seal.SignedNote;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +23,6 @@ import java.util.stream.Collectors;
 record Heads(Checkpoint checkpoint, Set<NoteVerifier> signers, List<At> times, int earlier) {
 
     private static final String NAME = "the checkpoint";
-    private static final String TIME = "time ";
 
     /** The ledger had {@code size} entries at {@code time}, as the key's holder says. */
     record At(long size, Instant time) {}
@@ -95,18 +93,8 @@ record Heads(Checkpoint checkpoint, Set<NoteVerifier> signers, List<At> times, i
     }
 
     private static Optional<At> at(Signed signed, Keys keys) {
-        return signed.head().extensions().stream().filter(line -> line.startsWith(TIME)).findFirst()
-                .filter(line -> keys.count(signed.own()))
-                .flatMap(line -> instant(line.substring(TIME.length())))
+        return signed.head().time().filter(time -> keys.count(signed.own()))
                 .map(time -> new At(signed.head().size(), time));
-    }
-
-    private static Optional<Instant> instant(String text) {
-        try {
-            return Optional.of(Instant.parse(text));
-        } catch (DateTimeException noTime) {
-            return Optional.empty();
-        }
     }
 
     /** When the entry at {@code position} was in the ledger at the latest; empty where no head says a time. */

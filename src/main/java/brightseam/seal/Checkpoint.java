@@ -1,5 +1,7 @@
 package brightseam.seal;
 
+import java.time.DateTimeException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +17,7 @@ import java.util.Optional;
 public record Checkpoint(String origin, long size, Hash root, List<String> extensions) {
 
     private static final int LINES_MIN = 3;
+    private static final String TIME = "time ";
 
     /** Copies the list; refuses a negative size, an empty line, and a line with a line feed in it. */
     public Checkpoint {
@@ -33,6 +36,17 @@ public record Checkpoint(String origin, long size, Hash root, List<String> exten
         return text.toString();
     }
 
+    /** The time of sealing that a line of ours states; empty where none does or it is no time. */
+    public Optional<Instant> time() {
+        return extensions.stream().filter(line -> line.startsWith(TIME)).findFirst()
+                .flatMap(line -> instant(line.substring(TIME.length())));
+    }
+
+    /** The line that states {@code time} as the time of sealing. */
+    public static String timeLine(Instant time) {
+        return TIME + time;
+    }
+
     /** What {@code text} says; empty where it is no checkpoint in the one form that a checkpoint has. */
     public static Optional<Checkpoint> parse(String text) {
         if (!text.endsWith("\n")) {
@@ -47,6 +61,14 @@ public record Checkpoint(String origin, long size, Hash root, List<String> exten
                     Hash.fromBase64(lines.get(2)), lines.subList(LINES_MIN, lines.size()));
             return Optional.of(read).filter(checkpoint -> checkpoint.text().equals(text));
         } catch (IllegalArgumentException notOne) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Instant> instant(String text) {
+        try {
+            return Optional.of(Instant.parse(text));
+        } catch (DateTimeException noTime) {
             return Optional.empty();
         }
     }

@@ -40,18 +40,6 @@ final class EarlierEntries {
     private void insert(StoredRow next) {
         Long held = fresh.queryForObject(
                 "select coalesce(max(version), 0) from ledger_entry where stream = ?", Long.class, next.stream());
-        List<StoredRow> missing = rows.ofStream(next.stream(), held == null ? 0 : held, next.position());
-        fresh.batchUpdate("""
-                insert into ledger_entry (position, stream, version, type, json, previous, hash)
-                values (?, ?, ?, ?, ?, ?, ?)
-                """, missing, missing.size() + 1, (statement, row) -> {
-                    statement.setLong(1, row.position());
-                    statement.setString(2, row.stream());
-                    statement.setLong(3, row.version());
-                    statement.setString(4, row.type());
-                    statement.setString(5, row.json());
-                    statement.setString(6, row.previous());
-                    statement.setString(7, row.hash());
-                });
+        StoredRows.insert(fresh, rows.ofStream(next.stream(), held == null ? 0 : held, next.position()));
     }
 }

@@ -9,12 +9,14 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The rows of the ledger in order of position, read by one thread while another works on them. */
 public final class StoredRows {
 
     private static final int ROWS_AT_ONCE = 2_000;
+    private static final int AT_ONCE = 200;
     private static final int WAITING_MAX = 4;
     private static final long LOOK_MILLIS = 100;
 
@@ -54,6 +56,22 @@ public final class StoredRows {
             ended.set(true);
             waiting.clear();
         }
+    }
+
+    /** Inserts {@code rows} as they are into the ledger's table of another database, behind {@code batches}. */
+    public static void insert(JdbcTemplate batches, List<StoredRow> rows) {
+        batches.batchUpdate("""
+                insert into ledger_entry (position, stream, version, type, json, previous, hash)
+                values (?, ?, ?, ?, ?, ?, ?)
+                """, rows, AT_ONCE, (statement, row) -> {
+                    statement.setLong(1, row.position());
+                    statement.setString(2, row.stream());
+                    statement.setLong(3, row.version());
+                    statement.setString(4, row.type());
+                    statement.setString(5, row.json());
+                    statement.setString(6, row.previous());
+                    statement.setString(7, row.hash());
+                });
     }
 
     /** The rows of {@code stream} above {@code version} that come before {@code position}. */

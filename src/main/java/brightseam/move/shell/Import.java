@@ -6,10 +6,13 @@ import brightseam.check.StoredRow;
 import brightseam.check.shell.FreshProjections;
 import brightseam.check.shell.PackedZip;
 import brightseam.check.shell.Progress;
+import brightseam.check.shell.StoredRows;
 import brightseam.ledger.Entry;
 import brightseam.ledger.shell.Projection;
 import brightseam.move.EntryLine;
+import brightseam.picture.shell.Pictures;
 import brightseam.seal.Tile;
+import brightseam.seal.shell.TileRows;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -37,7 +40,7 @@ public final class Import {
     private final JdbcClient jdbc;
     private final JdbcTemplate batches;
     private final TransactionTemplate transaction;
-    private final ImportedTree tree;
+    private final TileRows tiles;
     private final Progress progress;
 
     /** What was filled in. */
@@ -50,7 +53,7 @@ public final class Import {
         this.jdbc = JdbcClient.create(database);
         this.batches = new JdbcTemplate(database);
         this.transaction = new TransactionTemplate(new JdbcTransactionManager(database));
-        this.tree = new ImportedTree(batches);
+        this.tiles = new TileRows(batches);
         this.progress = progress;
     }
 
@@ -118,8 +121,8 @@ public final class Import {
             }
         }
         transaction.executeWithoutResult(status -> {
-            tree.insert(chunk);
-            tree.insertTiles(full);
+            StoredRows.insert(batches, chunk);
+            tiles.insert(full);
             for (StoredRow row : chunk) {
                 Entry entry = row.entry();
                 projections.forEach(projection -> projection.apply(entry));
@@ -156,7 +159,7 @@ public final class Import {
         List<String[]> pictures = jdbc.sql("select sha256, type from picture order by sha256")
                 .query((row, number) -> new String[] {row.getString(1), row.getString(2)}).list();
         for (String[] picture : pictures) {
-            tree.insertPicture(picture[0], zip.bytes(Export.picture(picture[0], picture[1])));
+            Pictures.insertParts(jdbc, picture[0], zip.bytes(Export.picture(picture[0], picture[1])));
         }
         return pictures.size();
     }

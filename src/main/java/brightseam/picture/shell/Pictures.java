@@ -36,7 +36,7 @@ public class Pictures {
         if (checked instanceof Decision.Accepted<Picture> accepted) {
             Picture picture = accepted.events().getFirst();
             if (find(picture.sha256()).isEmpty()) {
-                insertParts(picture.sha256(), bytes);
+                insertParts(jdbc, picture.sha256(), bytes);
                 insert(picture, origin);
             }
         }
@@ -65,8 +65,11 @@ public class Pictures {
         return Optional.of(all.toByteArray());
     }
 
-    /** The row comes last: parts without it, from a server that was killed between them, are no picture. */
-    private void insertParts(String sha256, byte[] bytes) {
+    /**
+     * Puts the {@code bytes} of a picture behind {@code jdbc}, in place of any that are there. Its row comes last:
+     * parts without it, from a server that was killed between them, are no picture.
+     */
+    public static void insertParts(JdbcClient jdbc, String sha256, byte[] bytes) {
         jdbc.sql("delete from picture_part where sha256 = :key").param("key", sha256).update();
         for (int from = 0; from < bytes.length; from += PART_BYTES) {
             jdbc.sql("insert into picture_part (sha256, number, bytes) values (:key, :number, :bytes)")

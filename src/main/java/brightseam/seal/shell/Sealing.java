@@ -185,7 +185,8 @@ final class Sealing {
 
     private Sealed sign(GrowingTree grown, Instant now) {
         Hash root = grown.root();
-        Checkpoint checkpoint = new Checkpoint(keys.folder().name(), grown.size(), root, List.of("time " + now));
+        Checkpoint checkpoint = new Checkpoint(keys.folder().name(), grown.size(), root,
+                List.of(Checkpoint.timeLine(now)));
         String note = SignedNote.sign(checkpoint.text(), keys.signers(clock.now().wall())).whole();
         return new Sealed(grown.size(), root, note, now);
     }

@@ -77,12 +77,8 @@ final class StartCheck {
     /** What {@code note} says as a head; empty where it is none of ours in form. */
     static Optional<Sealed> head(String note) {
         return SignedNote.parse(note).flatMap(signed -> Checkpoint.parse(signed.text()))
-                .map(checkpoint -> new Sealed(checkpoint.size(), checkpoint.root(), note, at(checkpoint)));
-    }
-
-    private static Instant at(Checkpoint checkpoint) {
-        return checkpoint.extensions().stream().filter(line -> line.startsWith("time "))
-                .map(line -> Instant.parse(line.substring("time ".length()))).findFirst().orElse(Instant.EPOCH);
+                .map(checkpoint -> new Sealed(checkpoint.size(), checkpoint.root(), note,
+                        checkpoint.time().orElse(Instant.EPOCH)));
     }
 
     private boolean isOurs(Sealed head, Instant now) {

@@ -10,20 +10,22 @@ import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** The table {@code ledger_tile}. */
-final class TileRows {
+/** The table {@code ledger_tile}: the full tiles of the tree. */
+public final class TileRows {
 
     private static final int AT_ONCE = 100;
 
     private final JdbcClient jdbc;
     private final JdbcTemplate batches;
 
-    TileRows(JdbcTemplate batches) {
+    /** Reads and writes by {@code batches}. */
+    public TileRows(JdbcTemplate batches) {
         this.jdbc = JdbcClient.create(batches);
         this.batches = batches;
     }
 
-    void insert(List<Tile> tiles) {
+    /** Inserts full tiles that are not there yet. */
+    public void insert(List<Tile> tiles) {
         batches.batchUpdate("insert into ledger_tile (level, tile_index, root, hashes) values (?, ?, ?, ?)", tiles,
                 AT_ONCE, (statement, tile) -> {
                     statement.setInt(1, tile.level());
