@@ -39,8 +39,7 @@ final class BackupCommand {
             return NOT_ASKED_RIGHT;
         }
         Path data = line.data();
-        if (!Files.isDirectory(data)) {
-            out.println("There is no data folder " + data + ". Name one with --brightseam.data=<folder>.");
+        if (!line.isDataThere(out)) {
             return NOT_ASKED_RIGHT;
         }
         Path target = file(Path.of(line.words().getFirst()), LocalDateTime.now());

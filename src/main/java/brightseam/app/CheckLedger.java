@@ -1,6 +1,7 @@
 package brightseam.app;
 
 import brightseam.check.BrokenLink;
+import brightseam.check.shell.FreshProjections;
 import brightseam.check.shell.LedgerCheck;
 import brightseam.check.shell.Progress;
 import brightseam.check.shell.PublicKeys;
@@ -8,14 +9,12 @@ import brightseam.seal.NoteVerifier;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
 
 /** The command that checks the whole ledger of a data folder, or a copy that its running server makes. */
 final class CheckLedger {
@@ -62,8 +61,7 @@ final class CheckLedger {
 
     private static int checked(CommandLine line, PrintStream out) {
         Path data = line.data();
-        if (!Files.isDirectory(data)) {
-            out.println("There is no data folder " + data + ". Name one with --brightseam.data=<folder>.");
+        if (!line.isDataThere(out)) {
             return NOT_ASKED_RIGHT;
         }
         try (StillShop shop = StillShop.of(data, line.keys(data), false, out);
@@ -90,9 +88,7 @@ final class CheckLedger {
     }
 
     private static boolean isOfEarlierVersion(DataSource source) {
-        return Flyway.configure().dataSource(source)
-                .locations("classpath:db/migration/common", "classpath:db/migration/h2").load()
-                .info().pending().length > 0;
+        return FreshProjections.migrations(source).info().pending().length > 0;
     }
 
     /** Tells {@code report}; answers the exit status. */

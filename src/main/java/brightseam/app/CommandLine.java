@@ -1,5 +1,7 @@
 package brightseam.app;
 
+import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -57,6 +59,15 @@ record CommandLine(Map<String, List<String>> options, List<String> words) {
     /** The data folder, as the server would take it. */
     Path data() {
         return Path.of(last(DATA).orElse("./data")).toAbsolutePath().normalize();
+    }
+
+    /** Whether the data folder is there; where not, says on {@code out} how to name one. */
+    boolean isDataThere(PrintStream out) {
+        boolean there = Files.isDirectory(data());
+        if (!there) {
+            out.println("There is no data folder " + data() + ". Name one with --brightseam.data=<folder>.");
+        }
+        return there;
     }
 
     /** The folder of the keys of the data folder {@code data}, as the server would take it. */

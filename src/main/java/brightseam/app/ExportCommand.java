@@ -4,7 +4,6 @@ import brightseam.move.shell.Export;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -33,8 +32,7 @@ final class ExportCommand {
             return NOT_ASKED_RIGHT;
         }
         Path data = line.data();
-        if (!Files.isDirectory(data)) {
-            out.println("There is no data folder " + data + ". Name one with --brightseam.data=<folder>.");
+        if (!line.isDataThere(out)) {
             return NOT_ASKED_RIGHT;
         }
         Path target = Path.of(line.words().getFirst()).toAbsolutePath().normalize();

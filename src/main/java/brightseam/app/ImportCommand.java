@@ -1,5 +1,6 @@
 package brightseam.app;
 
+import brightseam.check.shell.FreshProjections;
 import brightseam.check.shell.LedgerCheck;
 import brightseam.check.shell.Progress;
 import brightseam.check.shell.Restore;
@@ -13,7 +14,6 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.flywaydb.core.Flyway;
 
 /** The command that fills a new data folder from an export, and says that it is good only after the ledger check. */
 final class ImportCommand {
@@ -61,8 +61,7 @@ final class ImportCommand {
         Import.Done done;
         try (DataFolder taken = DataFolder.take(filling);
                 HikariDataSource source = ShopDatabase.pool(taken.urlOfFirstStart())) {
-            Flyway.configure().dataSource(source)
-                    .locations("classpath:db/migration/common", "classpath:db/migration/h2").load().migrate();
+            FreshProjections.migrations(source).migrate();
             done = Import.fill(file, filling, source, new Progress(out));
             LedgerCheck.Report report = CheckLedger.check(source, line, filling, out);
             if (CheckLedger.told(report, out) != 0) {

@@ -8,6 +8,8 @@ import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
 import org.springframework.beans.factory.config.BeanDefinition;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ClassPathScanningCandidateComponentProvider;
@@ -25,6 +27,12 @@ public final class FreshProjections {
     private static final String PROGRAM = "brightseam";
 
     private FreshProjections() {}
+
+    /** The migrations of the embedded database, for {@code source}. */
+    public static Flyway migrations(DataSource source) {
+        return Flyway.configure().dataSource(source)
+                .locations("classpath:db/migration/common", "classpath:db/migration/h2").load();
+    }
 
     /**
      * All of them.

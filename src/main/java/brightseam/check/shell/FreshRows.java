@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.util.FileSystemUtils;
@@ -40,8 +39,7 @@ final class FreshRows implements Consumer<List<StoredRow>>, AutoCloseable {
         this.stored = stored;
         this.folder = folder;
         this.fresh = pool(folder);
-        Flyway.configure().dataSource(fresh)
-                .locations("classpath:db/migration/common", "classpath:db/migration/h2").load().migrate();
+        FreshProjections.migrations(fresh).migrate();
         this.earlier = new EarlierEntries(rows, new JdbcTemplate(fresh));
         for (Projection projection : FreshProjections.make(JdbcClient.create(fresh))) {
             threads.add(new ReplayThread(projection, fresh));
